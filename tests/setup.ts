@@ -1,0 +1,20 @@
+import { afterEach, beforeEach, expect, vi } from 'vitest';
+import { toBeNear } from './toBeNear.ts';
+
+expect.extend({ toBeNear });
+
+const methods = ['log', 'info', 'warn', 'error', 'debug'] as const;
+const spies = new Map<string, ReturnType<typeof vi.spyOn>>();
+
+beforeEach(() => {
+  for (const method of methods) spies.set(method, vi.spyOn(console, method));
+});
+
+/** Engine and edges report by results and errors; a line on the console is a defect. */
+afterEach(() => {
+  for (const [method, spy] of spies) {
+    const calls = spy.mock.calls.map((call: unknown[]) => call.map(String).join(' '));
+    spy.mockRestore();
+    expect(calls, `console.${method} was called`).toEqual([]);
+  }
+});
