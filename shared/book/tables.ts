@@ -1,0 +1,33 @@
+import type { RecordOf } from './column.ts';
+import { DOSES } from './tables/doses.ts';
+import { HEAT_TRIALS } from './tables/heatTrials.ts';
+import { MATERIALS } from './tables/materials.ts';
+import { MOLDS } from './tables/molds.ts';
+import { ORDERS } from './tables/orders.ts';
+import { PATTERNS } from './tables/patterns.ts';
+import { PLATES } from './tables/plates.ts';
+import { POUR_LOG } from './tables/pourLog.ts';
+import { STOCK_MOVES } from './tables/stockMoves.ts';
+
+/** Every table of the book, in the order of its sheets. *Shop* stands before them, generated sheets after. */
+export const TABLES = {
+  orders: ORDERS,
+  molds: MOLDS,
+  patterns: PATTERNS,
+  doses: DOSES,
+  materials: MATERIALS,
+  plates: PLATES,
+  pourLog: POUR_LOG,
+  heatTrials: HEAT_TRIALS,
+  stockMoves: STOCK_MOVES,
+} as const;
+
+export type TableKey = keyof typeof TABLES;
+
+export type OrderRecord = RecordOf<typeof ORDERS>;
+export type MoldRecord = RecordOf<typeof MOLDS>;
+export type PatternRecord = RecordOf<typeof PATTERNS>;
+export type DoseRecord = RecordOf<typeof DOSES>;
+export type MaterialRecord = RecordOf<typeof MATERIALS>;
+export type PlateRecord = RecordOf<typeof PLATES>;
+export type PourLogRecord = RecordOf<typeof POUR_LOG>;
