@@ -83,7 +83,7 @@ export const SETTINGS = {
   confidence: {
     kind: 'number',
     label: 'Confidence for pieces',
-    measure: 'percent',
+    measure: 'fraction',
     bounds: { greaterThan: 0.5, lessThan: 1 },
     value: 0.9,
     places: 0,
@@ -92,7 +92,7 @@ export const SETTINGS = {
   expectedYield: {
     kind: 'number',
     label: 'Yield before any record',
-    measure: 'percent',
+    measure: 'fraction',
     bounds: { greaterThan: 0, lessThan: 1 },
     value: 0.9,
     places: 0,
@@ -109,7 +109,7 @@ export const SETTINGS = {
   overpour: {
     kind: 'number',
     label: 'Overpour',
-    measure: 'percent',
+    measure: 'fraction',
     bounds: { atLeast: 0, atMost: 1 },
     value: 0.05,
     places: 0,
@@ -145,7 +145,7 @@ export const SETTINGS = {
   doseTolerance: {
     kind: 'number',
     label: 'Dose tolerance',
-    measure: 'percent',
+    measure: 'fraction',
     bounds: { greaterThan: 0, atMost: 0.5 },
     value: 0.1,
     places: 0,

@@ -28,8 +28,8 @@ export const MEASURES = {
   conductivity: { US: 'WPerMK', metric: 'WPerMK' },
   specificHeat: { US: 'JPerKgK', metric: 'JPerKgK' },
   pigmentCover: { US: 'gPerM2', metric: 'gPerM2' },
+  /** Held as a fraction; a cell's number format shows it as per cent. */
   fraction: { US: 'fraction', metric: 'fraction' },
-  percent: { US: 'percent', metric: 'percent' },
 } as const satisfies Readonly<Record<string, Measure>>;
 
 export type MeasureName = keyof typeof MEASURES;

@@ -111,7 +111,7 @@ export const MATERIALS = {
       heading: 'Maximum loading',
       width: 90,
       places: 2,
-      measure: 'percent',
+      measure: 'fraction',
       bounds: { greaterThan: 0, atMost: 1 },
       about: 'Most of it, by mass of the base, that still pours and bonds.',
     },

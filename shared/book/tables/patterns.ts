@@ -42,7 +42,7 @@ export const PATTERNS = {
       heading: 'Share',
       width: 75,
       places: 1,
-      measure: 'percent',
+      measure: 'fraction',
       bounds: { greaterThan: 0, atMost: 1 },
       about:
         'Share of the cavity’s volume. The shares of a pattern add up to 100 %. Leave blank if you give fill marks.',
@@ -52,7 +52,7 @@ export const PATTERNS = {
       heading: 'Fill mark',
       width: 75,
       places: 1,
-      measure: 'percent',
+      measure: 'fraction',
       bounds: { greaterThan: 0, atMost: 1 },
       about:
         'Height of the layer’s surface as a share of the cavity depth; 100 % for the last layer.',

@@ -1,0 +1,84 @@
+import { InputError } from '../errors/InputError.ts';
+import { type Bounds, requireNumber } from '../errors/requireNumber.ts';
+import { fromEngine, toEngine } from '../units/convert.ts';
+import type { UnitName } from '../units/units.ts';
+import { parseClock } from './clock.ts';
+import type { Column } from './column.ts';
+
+/** What a cell may hold, as the platform hands it over. Dates are turned to `yyyy-mm-dd` text before they come here. */
+export type CellValue = string | number | boolean;
+
+/**
+ * One cell as the record holds it: engine units, trimmed text, minutes after midnight.
+ * @param field the words the user sees, e.g. `cavity volume`
+ * @param unit the unit that the column's heading states
+ * @throws InputError for an error cell, wrong kind, or a broken bound, in the heading's unit
+ */
+export function parseCell(
+  value: CellValue,
+  column: Column,
+  { field, unit }: { readonly field: string; readonly unit?: UnitName | undefined },
+): string | number {
+  if (typeof value === 'string' && value.startsWith('#'))
+    throw new InputError({ field, rule: { kind: 'form', wanted: 'free of errors' }, value });
+  switch (column.kind) {
+    case 'number':
+      return parseNumber(value, field, column.bounds ?? {}, unit);
+    case 'money':
+      return parseNumber(value, field, column.bounds ?? {}, undefined);
+    case 'clock':
+      return parseClock(value, field);
+    case 'choice':
+      return parseChoice(value, field, column.choices);
+    case 'date':
+      return parseDate(value, field);
+    default:
+      return String(value).trim();
+  }
+}
+
+/**
+ * A number typed or computed, checked in the unit it was typed in and returned in the engine's.
+ * @param bounds in engine units
+ */
+export function parseNumber(
+  value: CellValue,
+  field: string,
+  bounds: Bounds,
+  unit: UnitName | undefined,
+): number {
+  const facts = unit ? { field, value, unit } : { field, value };
+  const typed = typeof value === 'string' ? numberOf(value) : value;
+  if (typeof typed !== 'number' || !Number.isFinite(typed))
+    throw new InputError({ ...facts, rule: { kind: 'number' } });
+  requireNumber(typed, field, unit ? { ...boundsIn(bounds, unit), unit } : bounds);
+  return unit ? toEngine(typed, unit) : typed;
+}
+
+/** Bounds of the engine in the unit a person types, cleaned of the last binary digits. */
+export function boundsIn({ whole, ...limits }: Bounds, unit: UnitName): Bounds {
+  const converted: Record<string, number> = {};
+  for (const [rule, limit] of Object.entries(limits))
+    converted[rule] = Number(fromEngine(limit, unit).toPrecision(12));
+  return whole ? { ...converted, whole } : converted;
+}
+
+function numberOf(text: string): number {
+  const plain = text.trim().replace(/^([\d.+-]+) ?%$/, '$1e-2');
+  return plain === '' ? Number.NaN : Number(plain);
+}
+
+function parseChoice(value: CellValue, field: string, choices: readonly string[]): string {
+  const text = String(value).trim().toLowerCase();
+  const found = choices.find((choice) => choice.toLowerCase() === text);
+  if (found === undefined)
+    throw new InputError({ field, rule: { kind: 'one of', choices }, value });
+  return found;
+}
+
+function parseDate(value: CellValue, field: string): string {
+  const text = String(value).trim();
+  if (!/^\d{4}-\d\d-\d\d$/.test(text) || Number.isNaN(Date.parse(text)))
+    throw new InputError({ field, rule: { kind: 'form', wanted: 'a date' }, value });
+  return text;
+}

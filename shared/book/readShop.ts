@@ -1,0 +1,63 @@
+import { InputError } from '../errors/InputError.ts';
+import { MEASURES } from '../units/measures.ts';
+import { UNITS, type UnitName } from '../units/units.ts';
+import { type CellValue, parseNumber } from './parseCell.ts';
+import type { Problem } from './readTable.ts';
+import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
+
+/**
+ * The shop's settings from the sheet *Shop* (Setting, Value, Unit, About). A blank or absent row takes the default;
+ * a refused one takes the default and is listed as a problem.
+ */
+export function readShop(values: readonly (readonly CellValue[])[]): {
+  readonly shop: Shop;
+  readonly problems: readonly Problem[];
+} {
+  const problems: Problem[] = [];
+  const shop: Record<string, string | number> = {};
+  for (const key of Object.keys(SETTINGS) as SettingKey[]) {
+    const setting: Setting = SETTINGS[key];
+    const index = values.findIndex(
+      (row) => String(row[0]).trim().toLowerCase() === setting.label.toLowerCase(),
+    );
+    const [, value = '', unit = ''] = values[index] ?? [];
+    shop[key] = setting.value;
+    if (value === '') continue;
+    try {
+      shop[key] = settingValue(setting, value, String(unit).trim());
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      problems.push({ sheet: 'Shop', row: index + 1, heading: setting.label, error });
+    }
+  }
+  return { shop: shop as Shop, problems }; // every key was parsed by its own setting
+}
+
+function settingValue(setting: Setting, value: CellValue, label: string): string | number {
+  const field = setting.label.toLowerCase();
+  if (setting.kind === 'text') return String(value).trim();
+  if (setting.kind === 'number')
+    return parseNumber(value, field, setting.bounds, unitFrom(setting, label, field));
+  const text = String(value).trim().toLowerCase();
+  const found = setting.choices.find((choice) => choice.toLowerCase() === text);
+  if (found === undefined)
+    throw new InputError({ field, rule: { kind: 'one of', choices: setting.choices }, value });
+  return found;
+}
+
+function unitFrom(setting: Setting, label: string, field: string): UnitName | undefined {
+  if (setting.kind !== 'number' || setting.measure === undefined) return undefined;
+  const usual = MEASURES[setting.measure].US;
+  if (label === '' && UNITS[usual].label === '') return usual;
+  const names = Object.keys(UNITS) as UnitName[]; // keys of the one table of units
+  const unit = names.find(
+    (name) => UNITS[name].quantity === UNITS[usual].quantity && UNITS[name].label === label,
+  );
+  if (unit === undefined)
+    throw new InputError({
+      field: `unit of ${field}`,
+      rule: { kind: 'form', wanted: `a unit such as ${UNITS[usual].label}` },
+      value: label,
+    });
+  return unit;
+}
