@@ -19,7 +19,7 @@ export interface InputFacts {
   readonly rule: Rule;
   /** What was received, in `unit` if a number. */
   readonly value: unknown;
-  readonly unit?: UnitName;
+  readonly unit?: UnitName | undefined;
 }
 
 /** The one error class: a value that the user can mend. It carries facts; `describe` makes the sentence. */

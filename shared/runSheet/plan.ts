@@ -1,0 +1,129 @@
+import type { UnitSystem } from '../units/measures.ts';
+
+/** Something the user must mend before there is a plan, and where it stands. */
+export interface Missing {
+  readonly sheet: string;
+  readonly row?: number;
+  readonly heading: string;
+  /** One sentence: `mold must be listed in Molds, got "Minnow 9"`. */
+  readonly text: string;
+}
+
+/** A plan that works but needs an eye; `about` sorts it to its part of the run sheet. */
+export interface Warning {
+  readonly about: 'pieces' | 'cups' | 'heat' | 'layers' | 'materials' | 'time';
+  readonly text: string;
+}
+
+/** Engine units throughout: m3, kg, degC, s; fractions. */
+export interface DosePlan {
+  readonly material: string;
+  readonly lot: string;
+  /** What to put in one cup. */
+  readonly measure:
+    | { readonly kind: 'drops'; readonly drops: number; readonly error: number }
+    | { readonly kind: 'powder'; readonly spoons: string; readonly error: number }
+    | { readonly kind: 'scale' };
+  /** Mass in one cup [kg]. */
+  readonly mass: number;
+  /** What would make it measurable by drops, when it is not. */
+  readonly proposals: readonly string[];
+}
+
+export interface LayerPlan {
+  readonly order: number;
+  readonly layer: string;
+  readonly base: string;
+  readonly lot: string;
+  readonly share: number;
+  readonly cups: number;
+  /** In one cup, cold [m3] and [kg]. */
+  readonly cupVolume: number;
+  readonly cupMass: number;
+  readonly totalMass: number;
+  readonly doses: readonly DosePlan[];
+  readonly pourTemperature: number;
+  /** Until the layer no longer moves. */
+  readonly openTime:
+    | { readonly kind: 'seconds'; readonly seconds: number }
+    | { readonly kind: 'stays open' };
+  /** Since the pour of the layer before; absent for the first. Seconds. */
+  readonly window?: LayerWindow;
+}
+
+/** When this layer may follow the one before. */
+export type LayerWindow =
+  | { readonly kind: 'between'; readonly earliest: number; readonly latest: number }
+  | { readonly kind: 'from'; readonly earliest: number }
+  | { readonly kind: 'none'; readonly because: string };
+
+export interface PlatePlan {
+  readonly plate: string;
+  /** Dial setting [degC]. */
+  readonly setting: number;
+  /** The mold top must read this at the first pour [degC]. */
+  readonly topTarget: number;
+  readonly boilingPoint: number;
+  /** Where the mold top would settle at this setting [degC]. */
+  readonly plateau: number;
+  /** From switching on to the top at its target [s]. */
+  readonly heatUp: number;
+  /** Clock times, minutes after midnight of the day of the run; absent when no first pour is given. */
+  readonly onAt?: number;
+  readonly readyAt?: number;
+}
+
+export interface PiecesPlan {
+  readonly toPour: number;
+  readonly rounds: number;
+  readonly perRound: number;
+  readonly expectedGood: number;
+  readonly attained: number;
+  readonly confidence: number;
+  /** The record it rests on. */
+  readonly evidence: { readonly good: number; readonly poured: number };
+}
+
+export interface OrderPlan {
+  readonly kind: 'plan';
+  readonly order: string;
+  readonly row: number;
+  readonly system: UnitSystem;
+  readonly shopName: string;
+  readonly customer: string;
+  readonly mold: string;
+  readonly moldKind: 'open' | 'two-piece';
+  readonly pattern: string;
+  readonly version: number;
+  readonly quantity: number;
+  readonly due?: string;
+  readonly pourOn?: string;
+  readonly firstPour?: number;
+  readonly notes: string;
+  readonly pieces: PiecesPlan;
+  readonly layers: readonly LayerPlan[];
+  /** All layers, all cups, cold. */
+  readonly plastisolVolume: number;
+  readonly plastisolMass: number;
+  readonly cups: number;
+  readonly plate: PlatePlan | { readonly kind: 'unreachable'; readonly because: string };
+  /** One cup after heating [s], and how many cavities of the mold that pours. */
+  readonly cupTime: number;
+  readonly cavitiesPerCup: number;
+  /** Microwave time for one cup from cold [s], in bursts. */
+  readonly cookTime: number;
+  /** Off the plate until pieces may come out [s]. */
+  readonly coolTime: number;
+  readonly minutesOfWork: number;
+  readonly warnings: readonly Warning[];
+}
+
+/** What a row of Orders leads to. */
+export type PlanResult =
+  | OrderPlan
+  | {
+      readonly kind: 'missing';
+      readonly order: string;
+      readonly row: number;
+      readonly missing: readonly Missing[];
+    };

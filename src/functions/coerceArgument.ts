@@ -1,0 +1,41 @@
+import { parseNumber } from '../../shared/book/parseCell.ts';
+import { InputError } from '../../shared/errors/InputError.ts';
+import { requireChoice } from '../../shared/errors/requireChoice.ts';
+import type { Parameter } from '../../shared/functions/defineFunction.ts';
+import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
+import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
+
+/**
+ * One argument of one row in engine units: the default where blank, else checked against its bounds in the user's unit.
+ * @throws InputError in the user's unit
+ */
+export function coerceArgument(
+  cell: CellArgument,
+  parameter: Parameter & { readonly optional?: true },
+  field: string,
+  system: UnitSystem,
+): string | number | undefined {
+  const unit =
+    parameter.kind === 'number' && parameter.measure
+      ? MEASURES[parameter.measure][system]
+      : undefined;
+  const facts = unit ? { field, unit } : { field };
+  if (isBlankArgument(cell)) {
+    if (parameter.default !== undefined || parameter.optional) return parameter.default;
+    throw new InputError({ ...facts, rule: { kind: 'given' }, value: '' });
+  }
+  if (typeof cell === 'string' && cell.startsWith('#'))
+    throw new InputError({
+      ...facts,
+      rule: { kind: 'form', wanted: 'free of errors' },
+      value: cell,
+    });
+  if (parameter.kind === 'choice') {
+    const text = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
+    const known = parameter.choices.find((choice) => choice.toLowerCase() === text);
+    return requireChoice(known ?? cell, field, parameter.choices);
+  }
+  if (isRange(cell) || typeof cell === 'object' || cell === undefined || typeof cell === 'boolean')
+    throw new InputError({ ...facts, rule: { kind: 'number' }, value: cell });
+  return parseNumber(cell, field, parameter.bounds, unit);
+}
