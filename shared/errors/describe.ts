@@ -10,10 +10,10 @@ export function describe(error: InputFacts): string {
 function ruleWords(rule: Rule, unit: UnitName | undefined): string {
   switch (rule.kind) {
     case 'given':
-      return unit && UNITS[unit].label ? `must be given in ${UNITS[unit].label}` : 'must be given';
+      return unit && UNITS[unit].label ? `must be given (${UNITS[unit].label})` : 'must be given';
     case 'number':
       return unit && UNITS[unit].label
-        ? `must be a number in ${UNITS[unit].label}`
+        ? `must be a number (${UNITS[unit].label})`
         : 'must be a number';
     case 'whole number':
       return 'must be a whole number';
@@ -43,6 +43,6 @@ function valueWords(value: unknown, unit: UnitName | undefined): string {
 }
 
 function numberWords(value: number, unit: UnitName | undefined): string {
-  const label = unit ? UNITS[unit].label : '';
+  const label = unit && Number.isFinite(value) ? UNITS[unit].label : '';
   return label ? `${formatPlain(value)} ${label}` : formatPlain(value);
 }

@@ -1,0 +1,44 @@
+import { writeFile } from 'node:fs/promises';
+import { build } from 'esbuild';
+import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
+import * as entryPoints from '../../src/main.ts';
+import { GLOBAL_NAME } from './globalName.ts';
+import { refusedSyntax } from './refusedSyntax.ts';
+import { sheetFunctionStub } from './sheetFunctionStub.ts';
+
+/**
+ * Builds dist/Code.js: one global, then a plain top-level function for each menu item, page call and sheet function.
+ * @throws Error on any warning, on syntax past ES2019, and on a global that the platform lacks
+ */
+export async function buildCode(outFile: string): Promise<void> {
+  const result = await build({
+    entryPoints: ['src/main.ts'],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    globalName: GLOBAL_NAME,
+    target: 'es2019',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    charset: 'utf8',
+    minify: true,
+    legalComments: 'inline',
+    footer: { js: stubs() },
+  });
+  if (result.warnings.length > 0)
+    throw new Error(result.warnings.map(({ text }) => text).join('\n'));
+  const code = result.outputFiles[0]?.text ?? '';
+  const refused = refusedSyntax(code);
+  if (refused.length > 0) throw new Error(`dist/Code.js: ${refused.join('; ')}`);
+  await writeFile(outFile, code);
+}
+
+function stubs(): string {
+  const verbs = Object.keys(entryPoints)
+    .filter((name) => name !== 'callSheetFunction')
+    .sort();
+  const plain = verbs.map(
+    (name) => `function ${name}() { return ${GLOBAL_NAME}.${name}.apply(null, arguments); }`,
+  );
+  return [...plain, ...ALL_FUNCTIONS.map(sheetFunctionStub)].join('\n');
+}

@@ -1,0 +1,40 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { build } from 'esbuild';
+
+const INLINED = /<link rel="stylesheet" href="([^"]+)"\s*\/?>|<script src="([^"]+)"><\/script>/g;
+
+/**
+ * Builds one page of the sidebar into a single HTML file: each linked stylesheet and script of the shell is replaced by
+ * its built text, since the platform serves no other file.
+ * @throws Error on any bundler warning
+ */
+export async function buildPage(shell: string, outFile: string): Promise<void> {
+  const page = await readFile(shell, 'utf8');
+  const parts: string[] = [];
+  let end = 0;
+  for (const match of page.matchAll(INLINED)) {
+    const [tag, style, script] = match;
+    const tagName = style === undefined ? 'script' : 'style';
+    const text = await bundled(join(dirname(shell), style ?? script ?? ''));
+    parts.push(page.slice(end, match.index), `<${tagName}>\n${text}</${tagName}>`);
+    end = match.index + tag.length;
+  }
+  await writeFile(outFile, parts.join('') + page.slice(end));
+}
+
+async function bundled(file: string): Promise<string> {
+  const result = await build({
+    entryPoints: [file],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2019',
+    charset: 'utf8',
+    minify: true,
+    legalComments: 'inline',
+  });
+  if (result.warnings.length > 0)
+    throw new Error(result.warnings.map(({ text }) => text).join('\n'));
+  return (result.outputFiles[0]?.text ?? '').replace(/<\/(script|style)/gi, '<\\/$1');
+}

@@ -1,0 +1,57 @@
+import type { SheetFunction } from '../../shared/functions/defineFunction.ts';
+import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import { MEASURES } from '../../shared/units/measures.ts';
+import { UNITS } from '../../shared/units/units.ts';
+import { GLOBAL_NAME } from './globalName.ts';
+
+/** The top-level function and doc comment through which a cell reaches a declared sheet function. */
+export function sheetFunctionStub(declared: SheetFunction): string {
+  const names = [...Object.keys(declared.params), 'units'];
+  const params = Object.entries(declared.params).map(
+    ([key, parameter]) =>
+      ` * @param {${typeWords(parameter)}} ${key} ${paramWords(key, parameter)}`,
+  );
+  return [
+    `/**\n * ${oneLine(declared.about)}`,
+    ...params,
+    ' * @param {string} units "US" (when left out) or "metric".',
+    ` * @return {${declared.returns.length > 1 || declared.kind === 'table' ? 'Array' : 'number|string|Array'}} ${oneLine(declared.returns.map((result) => result.about).join('; '))}`,
+    ' * @customfunction\n */',
+    `function ${declared.name}(${names.join(', ')}) { return ${GLOBAL_NAME}.callSheetFunction('${declared.name}', [${names.join(', ')}]); }`,
+  ].join('\n');
+}
+
+type AnyParameter = SheetFunction['params'][string];
+
+function typeWords(parameter: AnyParameter): string {
+  if (parameter.kind === 'table') return 'Array';
+  return parameter.kind === 'number' ? 'number|Array' : 'string|Array';
+}
+
+function paramWords(key: string, parameter: AnyParameter): string {
+  const unit = parameter.kind === 'number' ? unitWords(parameter) : '';
+  const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
+  const blank =
+    'default' in parameter && parameter.default !== undefined ? ' May be left blank.' : '';
+  return oneLine(
+    `${capital(fieldOf(key, parameter))}${unit}: ${parameter.about}${choices}${blank}`,
+  );
+}
+
+/** ` in fl oz (mL)`, or nothing where there is no unit. */
+function unitWords(parameter: { readonly measure?: keyof typeof MEASURES }): string {
+  if (parameter.measure === undefined) return '';
+  const { US, metric } = MEASURES[parameter.measure];
+  const [first, second] = [UNITS[US].label, UNITS[metric].label];
+  if (first === '') return ', 0 to 1 or per cent';
+  return first === second ? ` in ${first}` : ` in ${first} (metric: ${second})`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** The platform flattens line breaks and markup; a comment must not end early. */
+function oneLine(words: string): string {
+  return words.replace(/\s+/g, ' ').replace(/\*\//g, '').trim();
+}

@@ -1,0 +1,22 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
+import { functionFacts } from './generate/functionFacts.ts';
+import { functionsManual } from './generate/functionsManual.ts';
+
+/** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
+const facts = functionFacts(ALL_FUNCTIONS);
+const documents = {
+  'docs/functions.json': `${JSON.stringify(facts, null, 2)}\n`,
+  'docs/functions.md': functionsManual(facts),
+};
+const stale: string[] = [];
+for (const [file, text] of Object.entries(documents)) {
+  const old = await readFile(file, 'utf8').catch(() => '');
+  if (old === text) continue;
+  stale.push(file);
+  if (!process.argv.includes('--check')) await writeFile(file, text);
+}
+if (stale.length > 0 && process.argv.includes('--check')) {
+  process.stderr.write(`not fresh, run npm run generate: ${stale.join(', ')}\n`);
+  process.exitCode = 1;
+}
