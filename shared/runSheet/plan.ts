@@ -66,10 +66,13 @@ export interface PlatePlan {
   readonly boilingPoint: number;
   /** Where the mold top would settle at this setting [degC]. */
   readonly plateau: number;
-  /** From switching on to the top at its target [s]. */
+  /** Spare time between a hot mold and the first pour [s], from the shop's settings. */
+  readonly readyWait: number;
+  /** From switching a cold plate on, mold on it, to the top at its target [s]. */
   readonly heatUp: number;
-  /** Clock times, minutes after midnight of the day of the run; absent when no first pour is given. */
+  /** Clock times, minutes after midnight of the day of the run (negative the day before); absent when no first pour is given. */
   readonly onAt?: number;
+  /** When the top should read its target; the shop's wait then runs until the first pour. */
   readonly readyAt?: number;
 }
 
@@ -82,6 +85,8 @@ export interface PiecesPlan {
   readonly confidence: number;
   /** The record it rests on. */
   readonly evidence: { readonly good: number; readonly poured: number };
+  /** Good share that the record and the shop's assumption give together. */
+  readonly expectedYield: number;
 }
 
 export interface OrderPlan {
@@ -107,11 +112,27 @@ export interface OrderPlan {
   readonly plastisolMass: number;
   readonly cups: number;
   readonly plate: PlatePlan | { readonly kind: 'unreachable'; readonly because: string };
-  /** One cup after heating [s], and how many cavities of the mold that pours. */
+  /** One cup from its pour temperature down to the lowest [s], and how many cavities it fills in that time with what it holds. */
   readonly cupTime: number;
   readonly cavitiesPerCup: number;
   /** Microwave time for one cup from cold [s], in bursts. */
   readonly cookTime: number;
+  /** The whole cup is brought to this, stirred, before it may be poured [degC]. */
+  readonly cookTemperature: number;
+  /** Below this a cup goes back to be heated [degC]. */
+  readonly lowestPour: number;
+  /** No cup of this order ever goes above this: the lower of the shop's stop and the materials' maxima [degC]. */
+  readonly hardStop: number;
+  /** Times one cup is heated in the run, the first cook included. */
+  readonly heatings: number;
+  /** Share of the heat budget that one cup uses in the run; above 1 is too much. */
+  readonly heatUsed: number;
+  /** Copies of the mold on the plate in one round. */
+  readonly moldsInUse: number;
+  /** Pouring one layer into every cavity of a round, without a stop [s]. */
+  readonly layerTime: number;
+  /** Pieces come out below this [degC]. */
+  readonly demoldTemperature: number;
   /** Off the plate until pieces may come out [s]. */
   readonly coolTime: number;
   readonly minutesOfWork: number;
