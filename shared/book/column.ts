@@ -51,6 +51,8 @@ export interface MoneyColumn extends ColumnBase {
 /** Filled by one array formula that stands in the heading cell; never read back. */
 export interface ComputedColumn extends ColumnBase {
   readonly kind: 'computed';
+  /** Digits shown after the point; absent for text. */
+  readonly places?: number;
 }
 
 export type Column =

@@ -1,7 +1,6 @@
 import { InputError } from '../errors/InputError.ts';
-import type { UnitName } from '../units/units.ts';
 import type { Column, RecordOf, SheetName, Table } from './column.ts';
-import { readHeading } from './heading.ts';
+import { type FoundColumns, findColumns, type Place } from './findColumns.ts';
 import { type CellValue, parseCell } from './parseCell.ts';
 
 /** Something on a sheet that the user should mend, and where. */
@@ -24,13 +23,6 @@ export interface TableRead<T extends Table> {
   readonly problems: readonly Problem[];
 }
 
-interface Place {
-  readonly key: string;
-  readonly column: Column;
-  readonly index: number;
-  readonly unit: UnitName | undefined;
-}
-
 /**
  * Records of a sheet. Columns are found by their heading, wherever they stand; units come from the headings.
  * A cell that is refused is absent from its record and listed as a problem; the other cells of the row are kept.
@@ -40,8 +32,9 @@ export function readTable<T extends Table>(
   table: T,
   values: readonly (readonly CellValue[])[],
 ): TableRead<T> {
-  const problems: Problem[] = [];
-  const places = placesOf(table, values[0] ?? [], problems);
+  const found = findColumns(table, values[0] ?? []);
+  const { places } = found;
+  const problems: Problem[] = [...headingProblems(table, found)];
   const rows: Row<T>[] = [];
   values.slice(1).forEach((cells, index) => {
     if (places.every((place) => isBlank(cells[place.index]))) return;
@@ -50,45 +43,20 @@ export function readTable<T extends Table>(
   return { rows, problems };
 }
 
-function placesOf(
-  table: Table,
-  headings: readonly CellValue[],
-  problems: Problem[],
-): readonly Place[] {
-  const places: Place[] = [];
-  for (const [key, column] of Object.entries(table.columns)) {
-    if (column.kind === 'computed') continue;
-    const place = placeOf(key, column, headings);
-    if (place === undefined)
-      problems.push({
-        sheet: table.sheet,
-        heading: column.heading,
-        error: missingColumn(table, column),
-      });
-    else if (place instanceof InputError)
-      problems.push({ sheet: table.sheet, row: 1, heading: column.heading, error: place });
-    else places.push(place);
-  }
-  return places;
-}
-
-function placeOf(
-  key: string,
-  column: Column,
-  headings: readonly CellValue[],
-): Place | InputError | undefined {
-  for (const [index, heading] of headings.entries()) {
-    const read = readHeading(column, String(heading));
-    if (read === undefined) continue;
-    if (read === 'unreadable')
-      return new InputError({
-        field: `the heading ${column.heading}`,
-        rule: { kind: 'form', wanted: 'followed by its unit in parentheses' },
-        value: heading,
-      });
-    return { key, column, index, unit: read.unit };
-  }
-  return undefined;
+function headingProblems(table: Table, { missing, unreadable }: FoundColumns): readonly Problem[] {
+  return [
+    ...missing.map(({ column }) => ({
+      sheet: table.sheet,
+      heading: column.heading,
+      error: missingColumn(table, column),
+    })),
+    ...unreadable.map(({ column, error }) => ({
+      sheet: table.sheet,
+      row: 1,
+      heading: column.heading,
+      error,
+    })),
+  ];
 }
 
 function missingColumn(table: Table, column: Column): InputError {

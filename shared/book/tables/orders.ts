@@ -103,23 +103,32 @@ export const ORDERS = {
     },
     piecesToPour: {
       kind: 'computed',
+      places: 0,
       heading: 'Pieces to pour',
       width: 80,
       about: 'Pieces to pour so that enough come out good, from the mold and pattern’s own record.',
     },
     rounds: {
       kind: 'computed',
+      places: 0,
       heading: 'Rounds',
       width: 65,
       about: 'Times the molds in use are filled.',
     },
     plastisol: {
       kind: 'computed',
+      places: 1,
       heading: 'Plastisol',
       width: 85,
       about: 'Plastisol to heat for the whole run, all layers.',
     },
-    cups: { kind: 'computed', heading: 'Cups', width: 60, about: 'Cups to weigh out, all layers.' },
+    cups: {
+      kind: 'computed',
+      places: 0,
+      heading: 'Cups',
+      width: 60,
+      about: 'Cups to weigh out, all layers.',
+    },
     plateOn: {
       kind: 'computed',
       heading: 'Plate on',
@@ -128,6 +137,7 @@ export const ORDERS = {
     },
     minutesOfWork: {
       kind: 'computed',
+      places: 0,
       heading: 'Minutes of work',
       width: 85,
       about: 'Hands-on minutes of the run.',

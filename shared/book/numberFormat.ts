@@ -1,0 +1,28 @@
+import type { Column } from './column.ts';
+import type { Setting } from './settings.ts';
+
+/** The platform's number format of a column's cells. Text and clock times are held as text, so that nothing typed is turned into something else. */
+export function numberFormat(column: Column): string {
+  switch (column.kind) {
+    case 'number':
+      return column.measure === 'fraction' ? `${digits(column.places)}%` : digits(column.places);
+    case 'computed':
+      return column.places === undefined ? '@' : digits(column.places);
+    case 'money':
+      return '#,##0.00';
+    case 'date':
+      return 'yyyy-mm-dd';
+    default:
+      return '@';
+  }
+}
+
+/** The number format of one value on the sheet *Shop*. */
+export function settingFormat(setting: Setting): string {
+  if (setting.kind !== 'number') return '@';
+  return setting.measure === 'fraction' ? `${digits(setting.places)}%` : digits(setting.places);
+}
+
+function digits(places: number): string {
+  return places === 0 ? '0' : `0.${'0'.repeat(places)}`;
+}

@@ -1,0 +1,46 @@
+import { fromEngine } from '../units/convert.ts';
+import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { UNITS } from '../units/units.ts';
+import { limitWords } from './headingNote.ts';
+import type { CellValue } from './parseCell.ts';
+import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
+import { trimmed } from './tableCells.ts';
+
+export interface SettingRow {
+  readonly key: SettingKey;
+  readonly setting: Setting;
+  /** Setting, Value, Unit, About. */
+  readonly cells: readonly [string, CellValue, string, string];
+}
+
+/** Every row of the sheet *Shop* in the system's units; a setting not given takes its default. */
+export function settingRows(system: UnitSystem, values: Partial<Shop> = {}): readonly SettingRow[] {
+  const keys = Object.keys(SETTINGS) as SettingKey[]; // keys of the one table of settings
+  return keys.map((key) => {
+    const setting: Setting = SETTINGS[key];
+    const unit =
+      setting.kind === 'number' && setting.measure ? MEASURES[setting.measure][system] : undefined;
+    const value = values[key] ?? setting.value;
+    const cell = typeof value === 'number' && unit ? trimmed(fromEngine(value, unit)) : value;
+    const limits = setting.kind === 'number' ? limitWords(setting.bounds, unit) : [];
+    return {
+      key,
+      setting,
+      cells: [
+        setting.label,
+        cell,
+        unit ? UNITS[unit].label : '',
+        [setting.about, ...limits].join(' '),
+      ],
+    };
+  });
+}
+
+/** Settings that the sheet *Shop* has no row for. */
+export function missingSettings(
+  cells: readonly (readonly CellValue[])[],
+  rows: readonly SettingRow[],
+): readonly SettingRow[] {
+  const labels = new Set(cells.map((row) => String(row[0]).trim().toLowerCase()));
+  return rows.filter(({ setting }) => !labels.has(setting.label.toLowerCase()));
+}
