@@ -36,6 +36,8 @@ export interface LayerPlan {
   readonly base: string;
   readonly lot: string;
   readonly share: number;
+  /** Height of its surface as a share of the cavity's depth (two-piece: of its height upright); worked out when the pattern gives shares. */
+  readonly fillMark: number;
   readonly cups: number;
   /** In one cup, cold [m3] and [kg]. */
   readonly cupVolume: number;
