@@ -31,9 +31,9 @@ function sentences(changes: readonly SetUpChange[]): readonly string[] {
     ...(created.length > 0 ? [`Created ${list(created)}.`] : []),
     ...columnSentences(changes),
     ...(settings.length > 0 ? [`Added to Shop: ${list(settings)}.`] : []),
-    ...(filling.length > 0 ? [`Orders fills itself: ${list(filling)}.`] : []),
+    ...(filling.length > 0 ? [`Wrote the formulas of ${list(filling)} in Orders.`] : []),
     ...(updated.length > 0
-      ? [`Brought formats, notes and drop-downs up to date in ${list(updated)}.`]
+      ? [`Brought formats, notes, drop-downs and protection up to date in ${list(updated)}.`]
       : []),
   ];
 }

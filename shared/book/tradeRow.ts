@@ -1,0 +1,46 @@
+import type {
+  ChoiceColumn,
+  ClockColumn,
+  Column,
+  ComputedColumn,
+  RecordOf,
+  Table,
+} from './column.ts';
+import { headingOf } from './heading.ts';
+import type { CellValue } from './parseCell.ts';
+import { readTable } from './readTable.ts';
+
+type TradeCell<C extends Column> = C extends ClockColumn
+  ? string
+  : C extends { readonly kind: 'number' | 'money' }
+    ? number
+    : C extends ChoiceColumn
+      ? C['choices'][number]
+      : string;
+
+/** A row as a shop writes it: US trade units, clock times as text, days as `yyyy-mm-dd`. */
+export type TradeRow<T extends Table> = {
+  readonly [Key in keyof T['columns'] as T['columns'][Key] extends ComputedColumn
+    ? never
+    : Key]?: TradeCell<T['columns'][Key]>;
+};
+
+/**
+ * Rows in trade units as records in engine units, through the reader that reads the sheet itself.
+ * @throws InputError for the first value that the reader refuses
+ */
+export function tradeRecords<T extends Table>(
+  table: T,
+  rows: readonly TradeRow<T>[],
+): readonly RecordOf<T>[] {
+  const columns = Object.entries(table.columns).filter(([, { kind }]) => kind !== 'computed');
+  const cells = rows.map((row) => {
+    const values = row as Readonly<Record<string, CellValue | undefined>>; // a row is keyed by its columns
+    return columns.map(([key]) => values[key] ?? '');
+  });
+  const headings = columns.map(([, column]) => headingOf(column, 'US'));
+  const { rows: read, problems } = readTable(table, [headings, ...cells]);
+  const [first] = problems;
+  if (first) throw first.error;
+  return read.map(({ record }) => record);
+}

@@ -1,0 +1,81 @@
+import { LAYOUT_VERSION } from '../../shared/book/layout.ts';
+import { settingFormat } from '../../shared/book/numberFormat.ts';
+import { readShop } from '../../shared/book/readShop.ts';
+import { missingSettings, type SettingRow, settingRows } from '../../shared/book/settingRows.ts';
+import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
+import type { SetUpChange } from '../../shared/book/setUpReport.ts';
+import type { UnitSystem } from '../../shared/units/measures.ts';
+import { safeText } from '../platform/safeText.ts';
+import { readCells } from '../platform/workbook.ts';
+import { ensureSheet, sizeGrid } from './ensureSheet.ts';
+import { protectWithWarning } from './protectWithWarning.ts';
+import { readMark, writeMark } from './sheetMark.ts';
+import { styleHeadings } from './styleHeadings.ts';
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** Widths of Setting, Value, Unit, About [px]. */
+const WIDTHS = [190, 130, 70, 560] as const;
+
+/** The sheet *Shop*: one row for each setting; rows that are there stay as they are, missing ones come at the end. */
+export function layOutShop(changes: SetUpChange[]): {
+  readonly sheet: Sheet;
+  readonly system: UnitSystem;
+} {
+  const { sheet, isNew } = ensureSheet({ name: 'Shop', table: 'shop' }, changes);
+  if (isNew) startShop(sheet);
+  const cells = readCells('Shop');
+  const { units } = readShop(cells).shop;
+  const missing = missingSettings(cells, settingRows(units));
+  if (missing.length > 0) addSettings(sheet, missing);
+  if (!isNew)
+    for (const { setting } of missing) changes.push({ kind: 'setting', label: setting.label });
+  const isOld = readMark(sheet).layout < LAYOUT_VERSION;
+  if (isOld) dressShop(sheet);
+  const headings = sheet.getRange(1, 1, 1, SHOP_HEADINGS.length);
+  const isProtected = protectWithWarning(sheet, headings, 'Poursmith: headings of Shop');
+  if (!isNew && (isOld || isProtected)) changes.push({ kind: 'layout', sheet: 'Shop' });
+  return { sheet, system: units };
+}
+
+function startShop(sheet: Sheet): void {
+  sizeGrid(sheet, 1 + settingRows('US').length, SHOP_HEADINGS.length);
+  sheet.getRange(1, 1, 1, SHOP_HEADINGS.length).setValues([[...SHOP_HEADINGS]]);
+}
+
+function addSettings(sheet: Sheet, rows: readonly SettingRow[]): void {
+  const first = sheet.getLastRow() + 1;
+  const lacking = first + rows.length - 1 - sheet.getMaxRows();
+  if (lacking > 0) sheet.insertRowsAfter(sheet.getMaxRows(), lacking);
+  const range = sheet.getRange(first, 1, rows.length, SHOP_HEADINGS.length);
+  range.clearDataValidations();
+  range.setNumberFormats(rows.map(({ setting }) => ['@', settingFormat(setting), '@', '@']));
+  range.setValues(
+    rows.map(({ cells }) =>
+      cells.map((cell) => (typeof cell === 'string' ? safeText(cell) : cell)),
+    ),
+  );
+  range.setVerticalAlignment('middle');
+  sheet.getRange(first, SHOP_HEADINGS.length, rows.length, 1).setWrap(true);
+  rows.forEach(({ setting }, index) => {
+    if (setting.kind === 'choice')
+      sheet.getRange(first + index, 2).setDataValidation(choiceRule(setting.choices));
+  });
+}
+
+function choiceRule(choices: readonly string[]): GoogleAppsScript.Spreadsheet.DataValidation {
+  return SpreadsheetApp.newDataValidation()
+    .requireValueInList([...choices], true)
+    .setAllowInvalid(false)
+    .setHelpText(`One of: ${choices.join(', ')}.`)
+    .build();
+}
+
+function dressShop(sheet: Sheet): void {
+  styleHeadings(sheet.getRange(1, 1, 1, SHOP_HEADINGS.length));
+  sheet.setFrozenRows(1);
+  WIDTHS.forEach((width, index) => {
+    sheet.setColumnWidth(index + 1, width);
+  });
+  writeMark(sheet, 'shop', LAYOUT_VERSION);
+}
