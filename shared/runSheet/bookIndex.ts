@@ -29,6 +29,7 @@ export interface BookIndex {
   readonly plates: ReadonlyMap<string, PlateRow>;
   /** Layers of a pattern by version. */
   readonly patterns: ReadonlyMap<string, ReadonlyMap<number, readonly PatternRow[]>>;
+  /** Doses of a pattern version, all layers; those with no version under the pattern alone. */
   readonly doses: ReadonlyMap<string, readonly DoseRow[]>;
   readonly evidence: ReadonlyMap<string, Evidence>;
   readonly problems: ReadonlyMap<string, readonly Problem[]>;
@@ -55,9 +56,7 @@ export function indexBook(book: Book): BookIndex {
     materials: byName(book.materials, (row) => row.record.material),
     plates: byName(book.plates, (row) => row.record.plate),
     patterns: patternsByVersion(book.patterns),
-    doses: grouped(book.doses, ({ record }) =>
-      nameKey(record.pattern, record.version, record.layer),
-    ),
+    doses: grouped(book.doses, ({ record }) => nameKey(record.pattern, record.version)),
     evidence: evidenceByPair(book),
     problems: grouped(book.problems, (problem) => placeKey(problem.sheet, problem.row)),
     remembered: new Map(),

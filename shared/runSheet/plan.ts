@@ -60,6 +60,7 @@ export type LayerWindow =
   | { readonly kind: 'none'; readonly because: string };
 
 export interface PlatePlan {
+  readonly kind: 'reachable';
   readonly plate: string;
   /** Dial setting [degC]. */
   readonly setting: number;

@@ -1,0 +1,56 @@
+import { TABLES } from '../book/tables.ts';
+import type { OrderRow } from './bookIndex.ts';
+import { addBroken, addGap, findByName, type Gaps, need, optional } from './gaps.ts';
+
+/** The hot plate of a run; m, degC, s, W/(m2 K). */
+export interface PlateFacts {
+  readonly name: string;
+  readonly row: number;
+  readonly kind: 'thin griddle' | 'flat thick plate';
+  readonly usableLength: number | undefined;
+  readonly usableWidth: number | undefined;
+  readonly lowestSetting: number | undefined;
+  readonly highestSetting: number;
+  readonly warmUp: number;
+  /** Fitted by the shop; undefined takes the default of the kind. */
+  readonly contactConductance: number | undefined;
+}
+
+/** The plate an order names, else the first in Plates; undefined with every gap noted. */
+export function findPlate(gaps: Gaps, order: OrderRow): PlateFacts | undefined {
+  const name = optional(gaps, TABLES.orders, order, 'plate');
+  const [first] = gaps.index.book.plates;
+  if (name === undefined && first === undefined)
+    addBroken(
+      gaps,
+      { sheet: 'Plates', heading: 'Plate' },
+      { field: 'plate', rule: { kind: 'given' }, value: '' },
+    );
+  const place = { sheet: 'Orders', row: order.row, heading: 'Plate', where: 'Plates' } as const;
+  const row = name === undefined ? first : findByName(gaps, gaps.index.plates, name, place);
+  if (row === undefined) return undefined;
+  const table = TABLES.plates;
+  const kind = need(gaps, table, row, 'kind');
+  const highestSetting = need(gaps, table, row, 'highestSetting');
+  const warmUp = need(gaps, table, row, 'warmUp');
+  const lowestSetting = optional(gaps, table, row, 'lowestSetting');
+  if (lowestSetting !== undefined && highestSetting !== undefined && lowestSetting > highestSetting)
+    addGap(gaps, {
+      sheet: 'Plates',
+      row: row.row,
+      heading: 'Lowest setting',
+      text: 'lowest setting must be at most the highest setting',
+    });
+  if (kind === undefined || highestSetting === undefined || warmUp === undefined) return undefined;
+  return {
+    name: row.record.plate ?? '',
+    row: row.row,
+    kind,
+    usableLength: optional(gaps, table, row, 'usableLength'),
+    usableWidth: optional(gaps, table, row, 'usableWidth'),
+    lowestSetting,
+    highestSetting,
+    warmUp,
+    contactConductance: optional(gaps, table, row, 'contactConductance'),
+  };
+}

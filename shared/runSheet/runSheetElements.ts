@@ -1,0 +1,148 @@
+import type {
+  RunSheetDocument,
+  SheetBlock,
+  SheetCell,
+  SheetFact,
+  SheetSection,
+} from './documentTypes.ts';
+
+/** Tags that a run sheet is drawn with; nothing that runs, loads or links. */
+export const ELEMENT_TAGS = [
+  'article',
+  'header',
+  'section',
+  'h1',
+  'h2',
+  'h3',
+  'p',
+  'div',
+  'span',
+  'ul',
+  'li',
+  'table',
+  'colgroup',
+  'col',
+  'thead',
+  'tbody',
+  'tr',
+  'th',
+  'td',
+] as const;
+
+/** Attributes that an element may carry; `width` is a share for `col` and becomes a style of the drawing side. */
+export const ELEMENT_ATTRIBUTES = ['class', 'scope', 'span', 'width', 'aria-label'] as const;
+
+export type ElementTag = (typeof ELEMENT_TAGS)[number];
+
+/** An element as plain data: text stays text whatever it holds. */
+export interface PlainElement {
+  readonly tag: ElementTag;
+  readonly attributes: Readonly<Partial<Record<(typeof ELEMENT_ATTRIBUTES)[number], string>>>;
+  readonly children: readonly (PlainElement | string)[];
+}
+
+/** The document as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
+export function runSheetElements(document: RunSheetDocument): PlainElement {
+  const title =
+    document.shopName === '' ? document.title : `${document.shopName} – ${document.title}`;
+  return element('article', 'run-sheet', [
+    element('header', 'sheet-header', [
+      element('h1', '', [title]),
+      element('div', 'facts', document.header.map(factElement)),
+    ]),
+    ...document.sections.map(sectionElement),
+  ]);
+}
+
+function sectionElement(section: SheetSection): PlainElement {
+  return element('section', `section ${section.name}`, [
+    element('h2', '', [section.heading]),
+    element('div', 'blocks', section.blocks.map(blockElement)),
+  ]);
+}
+
+function blockElement(block: SheetBlock): PlainElement {
+  switch (block.kind) {
+    case 'facts':
+      return element('div', 'facts', block.facts.map(factElement));
+    case 'lines':
+      return element(
+        'ul',
+        'lines',
+        block.lines.map((line) => element('li', '', [line])),
+      );
+    case 'checklist':
+      return element('div', 'checklist', [
+        element('h3', '', [block.name]),
+        element('ul', '', block.items.map(itemElement)),
+      ]);
+    case 'table':
+      return tableElement(block);
+  }
+}
+
+function tableElement(block: Extract<SheetBlock, { readonly kind: 'table' }>): PlainElement {
+  const total = block.widths.reduce((sum, width) => sum + width, 0);
+  const columns = block.widths.map((width) => ({
+    tag: 'col' as const,
+    attributes: { width: `${((width / total) * 100).toFixed(2)}%` },
+    children: [],
+  }));
+  const heads = block.headings.map((heading) => ({
+    tag: 'th' as const,
+    attributes: { scope: 'col' },
+    children: [heading],
+  }));
+  const rows = block.rows.map((cells) =>
+    element(
+      'tr',
+      '',
+      cells.map((cell) => element('td', '', [cellElement(cell)])),
+    ),
+  );
+  return element('table', '', [
+    element('colgroup', '', columns),
+    element('thead', '', [element('tr', '', heads)]),
+    element('tbody', '', rows),
+  ]);
+}
+
+function factElement({ label, cell }: SheetFact): PlainElement {
+  const kind = cell.kind === 'text' && cell.size ? cell.size : cell.kind;
+  return element('div', `fact ${kind}`, [element('span', 'label', [label]), cellElement(cell)]);
+}
+
+function itemElement(item: string): PlainElement {
+  return element('li', '', [box(`tick: ${item}`), element('span', 'item', [item])]);
+}
+
+function cellElement(cell: SheetCell): PlainElement {
+  switch (cell.kind) {
+    case 'text':
+      return element('span', cell.size ? `value ${cell.size}` : 'value', [cell.text]);
+    case 'boxes':
+      return element(
+        'span',
+        'boxes',
+        Array.from({ length: cell.count }, (_, index) => box(`tick ${index + 1}`)),
+      );
+    case 'write':
+      return element(
+        'span',
+        'write',
+        cell.unit === '' ? [] : [element('span', 'unit', [cell.unit])],
+      );
+  }
+}
+
+function box(label: string): PlainElement {
+  return { tag: 'span', attributes: { class: 'box', 'aria-label': label }, children: [] };
+}
+
+function element(
+  tag: ElementTag,
+  className: string,
+  children: readonly (PlainElement | string)[],
+): PlainElement {
+  return { tag, attributes: className === '' ? {} : { class: className }, children };
+}

@@ -1,0 +1,77 @@
+import { formatClock } from '../../book/clock.ts';
+import {
+  type SheetBlock,
+  type SheetCell,
+  type SheetSection,
+  text,
+  write,
+} from '../documentTypes.ts';
+import type { LayerPlan, OrderPlan } from '../plan.ts';
+import { sayCount, sayDuration, sayShare, sayTemperature } from '../say.ts';
+
+/** Rounds side by side that still leave room to write. */
+const ROUNDS_A_TABLE = 4;
+
+/** The layers in the order they are poured: mark, window, and white space for what happened in each round. */
+export function layersSection(plan: OrderPlan): SheetSection {
+  const tables: SheetBlock[] = [];
+  for (let first = 1; first <= plan.pieces.rounds; first += ROUNDS_A_TABLE)
+    tables.push(
+      timelineTable(plan, first, Math.min(plan.pieces.rounds, first + ROUNDS_A_TABLE - 1)),
+    );
+  const { perRound, toPour, rounds } = plan.pieces;
+  const counts = `${sayCount(toPour, 'piece')} in ${sayCount(rounds, 'round')} of ${perRound}`;
+  return {
+    name: 'layers',
+    heading: `Layers: ${counts}`,
+    blocks: [...tables, { kind: 'lines', lines: [paceLine(plan)] }],
+  };
+}
+
+function timelineTable(plan: OrderPlan, first: number, last: number): SheetBlock {
+  const numbers = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const actual = numbers.flatMap(() => [write(plan.system === 'US' ? '°F' : '°C'), write('min')]);
+  return {
+    kind: 'table',
+    headings: [
+      'Layer',
+      'Fill to',
+      'Cup at',
+      'Pour after',
+      'Pour before',
+      ...numbers.flatMap((round) => [`Round ${round} cup`, 'Gap']),
+    ],
+    widths: [14, 9, 11, 13, 15, ...numbers.flatMap(() => [10, 9])],
+    rows: plan.layers.map((layer) => [...plannedCells(layer, plan), ...actual]),
+  };
+}
+
+function plannedCells(layer: LayerPlan, plan: OrderPlan): readonly SheetCell[] {
+  return [
+    text(`${layer.order} ${layer.layer}`, 'strong'),
+    text(sayShare(layer.fillMark), 'strong'),
+    text(sayTemperature(layer.pourTemperature, plan.system), 'strong'),
+    text(earliestText(layer, plan), 'strong'),
+    text(latestText(layer), 'strong'),
+  ];
+}
+
+function earliestText({ window }: LayerPlan, plan: OrderPlan): string {
+  if (window === undefined)
+    return plan.firstPour === undefined ? 'mold hot' : formatClock(plan.firstPour, plan.system);
+  return window.kind === 'none' ? '–' : sayDuration(window.earliest, 'up');
+}
+
+function latestText({ window }: LayerPlan): string {
+  if (window === undefined) return '–';
+  if (window.kind === 'none') return 'will not bond';
+  return window.kind === 'from'
+    ? 'bonds as long as mold is hot'
+    : sayDuration(window.latest, 'down');
+}
+
+function paceLine(plan: OrderPlan): string {
+  const each = `Times run from the pour of the layer before in the same cavity; pouring a round takes ${sayDuration(plan.layerTime)} a layer.`;
+  const demold = `Plate off after the last top-off; out of the mold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)} off the plate.`;
+  return `${each} ${demold}`;
+}

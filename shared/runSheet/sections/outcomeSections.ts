@@ -1,0 +1,43 @@
+import { DEFECT_KEYS, POUR_LOG, TEAR_TESTS } from '../../book/tables/pourLog.ts';
+import { type SheetCell, type SheetSection, text, write } from '../documentTypes.ts';
+import type { OrderPlan } from '../plan.ts';
+
+/** Good and bad by defect, a line for each round, as the pour log takes them. */
+export function outcomeSection(plan: OrderPlan): SheetSection {
+  const defects = DEFECT_KEYS.map((key) => POUR_LOG.columns[key].heading);
+  const headings = ['Round', 'Poured', 'Good', ...defects];
+  const rounds = Array.from({ length: plan.pieces.rounds }, (_, index) => index + 1);
+  const rows: SheetCell[][] = rounds.map((round) => [
+    text(String(round), 'strong'),
+    ...headings.slice(1).map(() => write()),
+  ]);
+  return {
+    name: 'outcome',
+    heading: 'What came out',
+    blocks: [{ kind: 'table', headings, widths: headings.map(() => 1), rows }],
+  };
+}
+
+/** Tear test, weight, and who answers for the run. */
+export function signOffSection(plan: OrderPlan): SheetSection {
+  const tests = TEAR_TESTS.map((label) => ({
+    label,
+    cell: { kind: 'boxes', count: 1 } as const,
+  }));
+  return {
+    name: 'sign-off',
+    heading: 'Tear test across the layers, weight, sign-off',
+    blocks: [
+      { kind: 'facts', facts: tests },
+      {
+        kind: 'facts',
+        facts: [
+          { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },
+          { label: 'Poured by', cell: write() },
+          { label: 'Checked by', cell: write() },
+          { label: 'Done at', cell: write() },
+        ],
+      },
+    ],
+  };
+}

@@ -1,0 +1,63 @@
+import { formatClock } from '../../book/clock.ts';
+import {
+  type SheetBlock,
+  type SheetFact,
+  type SheetSection,
+  text,
+  write,
+} from '../documentTypes.ts';
+import type { OrderPlan, PlatePlan } from '../plan.ts';
+import { sayDuration, sayTemperature } from '../say.ts';
+
+/** Said wherever a mold reading is asked for. */
+export const READING_ADVICE =
+  'Read the mold top with a surface probe, or infrared aimed at tape or matt paint: bare metal reads far too low.';
+
+/** The plate: dial, when on, and the reading that starts the run. */
+export function plateSection(plan: OrderPlan): SheetSection {
+  const { plate } = plan;
+  if (plate.kind === 'unreachable')
+    return {
+      name: 'plate',
+      heading: 'Plate',
+      blocks: [
+        {
+          kind: 'lines',
+          lines: [`The mold will not get hot enough: ${plate.because}.`, READING_ADVICE],
+        },
+      ],
+    };
+  const facts: SheetBlock = { kind: 'facts', facts: factsOf(plan, plate) };
+  return {
+    name: 'plate',
+    heading: `Plate: ${plate.plate}`,
+    blocks: [facts, { kind: 'lines', lines: [READING_ADVICE] }],
+  };
+}
+
+function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
+  const { system } = plan;
+  const unit = system === 'US' ? '°F' : '°C';
+  return [
+    { label: 'Set to', cell: text(sayTemperature(plate.setting, system), 'key') },
+    { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
+    {
+      label: 'Mold top must read',
+      cell: text(sayTemperature(plate.topTarget, system, 'up'), 'key'),
+    },
+    { label: 'First pour', cell: firstPourCell(plan) },
+    { label: 'Top read', cell: write(unit) },
+  ];
+}
+
+function firstPourCell(plan: OrderPlan): SheetFact['cell'] {
+  return plan.firstPour === undefined
+    ? write('')
+    : text(formatClock(plan.firstPour, plan.system), 'key');
+}
+
+/** When to switch on: a clock time, or how long before the first pour. */
+export function plateOnText(plan: Pick<OrderPlan, 'system'>, plate: PlatePlan): string {
+  if (plate.onAt !== undefined) return formatClock(plate.onAt, plan.system);
+  return `${sayDuration(Math.ceil((plate.heatUp + plate.readyWait) / 60) * 60)} before the first pour`;
+}
