@@ -34,7 +34,45 @@ export type UiRequest =
   | { readonly kind: 'toast'; readonly title: string; readonly text: string }
   | { readonly kind: 'activate'; readonly sheet: string; readonly range: string };
 
-/** A change to the workbook: a Univer mutation, numbered in the order in which the host applied it. */
+/**
+ * A Univer mutation that brings calculated values into a window's copy of the workbook.
+ *
+ * Run each in order with `commandService.syncExecuteCommand(id, params, { onlyLocal: true, fromFormula: true })` and with
+ * `params.unitId` left as it is (every window uses the unit id of the snapshot). They are
+ * `formula.mutation.set-array-formula-data` (spilled cells and their extents, the whole workbook's),
+ * `sheet.mutation.set-range-values` (values of formula cells, one per sheet) and, in a snapshot only,
+ * `workbench.protections`, which is no Univer mutation: see {@link Operation}.
+ */
+export interface LocalMutation {
+  readonly id: string;
+  readonly params: unknown;
+}
+
+/**
+ * A range or sheet protected by the add-on, in the params of `workbench.protections`: the whole list, replacing the last.
+ * Rows and columns count from 0, ends included; no `box` means the whole sheet (by its Univer sheet id).
+ * `warningOnly`: ask before an edit inside; otherwise the owner, who sits at the workbench, edits freely.
+ */
+export interface ProtectedRange {
+  readonly id: number;
+  readonly sheet: string;
+  readonly box?: {
+    readonly startRow: number;
+    readonly startColumn: number;
+    readonly endRow: number;
+    readonly endColumn: number;
+  };
+  readonly description: string;
+  readonly warningOnly: boolean;
+}
+
+/**
+ * A change to the workbook: a Univer mutation, numbered in the order in which the host applied it.
+ *
+ * A window runs it with `syncExecuteCommand(id, params, { fromCollab: true, fromChangeset: true })`, except its own
+ * (`origin` equals its name), which it made already. `workbench.protections` is the one id Univer does not know; its params
+ * are `readonly ProtectedRange[]`. Notes stand in a cell's `custom.note`.
+ */
 export interface Operation {
   readonly sequence: number;
   readonly id: string;
@@ -45,9 +83,16 @@ export interface Operation {
 
 export type HostEvent =
   | { readonly kind: 'operation'; readonly operation: Operation }
-  | { readonly kind: 'calculated'; readonly sequence: number; readonly values: unknown }
+  /** Sent after each calculation; `values` as in {@link Host.snapshot}. Serialize it at once: the engine goes on using it. */
+  | {
+      readonly kind: 'calculated';
+      readonly sequence: number;
+      readonly values: readonly LocalMutation[];
+    }
   | { readonly kind: 'ui'; readonly window: string; readonly request: UiRequest }
   | { readonly kind: 'progress'; readonly text: string }
+  /** A line the add-on wrote to its console. */
+  | { readonly kind: 'log'; readonly text: string }
   | { readonly kind: 'saved'; readonly file: string };
 
 export interface Selection {
@@ -58,9 +103,25 @@ export interface Selection {
 
 /** One workbook, its formula engine and the built add-on. Everything the server, the command line and the tests need. */
 export interface Host {
-  /** The whole workbook for a window that starts or restarts, with the sequence number it stands at. */
-  snapshot(): { readonly sequence: number; readonly workbook: unknown; readonly values: unknown };
-  /** Applies a window's change; `stale` when rows, columns or sheets moved since it was made. */
+  /**
+   * The whole workbook for a window that starts or restarts, with the sequence number it stands at.
+   *
+   * `workbook` is Univer's IWorkbookData with the resources of the plug-ins (rules, names, filters): give it to
+   * `univer.createUnit`, then run `values`.
+   */
+  snapshot(): {
+    readonly sequence: number;
+    readonly workbook: unknown;
+    readonly values: readonly LocalMutation[];
+  };
+  /**
+   * Applies a window's change; `stale` when rows, columns or sheets moved since it was made.
+   *
+   * `id` and `params` are a Univer mutation as the window's command service reports it, without those marked `onlyLocal`
+   * or made from an operation of the host. Allowed: `sheet.mutation.*`, `data-validation.mutation.*`,
+   * `sheets-filter.mutation.*`, `formula.mutation.set-defined-name` and `remove-defined-name`; others are refused, and so
+   * are values that a rejecting rule forbids. The change comes back to every window as an operation with its origin.
+   */
   apply(change: {
     readonly madeAt: number;
     readonly id: string;
@@ -75,14 +136,22 @@ export interface Host {
     args: readonly unknown[],
     from: { readonly window: string; readonly selection: Selection },
   ): Promise<CallResult>;
+  /** Answers an alert: `ok`, `cancel`, `yes`, `no`, or `close` when the window went away. Calls wait for it. */
   answer(id: number, button: string): void;
+  /** Holds the document lock as another person's run would, until the returned function is called. */
+  holdLock(): () => void;
   menus(): readonly Menu[];
   /** Why a cell shows an error: the message of the sheet function that failed there, if any. */
   cellMessage(sheet: string, cell: string): string | undefined;
   /** Typed as a user would type it: text, number, formula. For tests and the command line. */
   type(sheet: string, cell: string, text: string): void;
-  /** Shown values of a range, spills included. */
+  /** Names of the sheets in order. */
+  sheets(): readonly string[];
+  /** Values of a range, spills included: "" for blank, Date for dates. */
   values(sheet: string, range: string): readonly (readonly unknown[])[];
+  /** The same as the grid shows them. */
+  texts(sheet: string, range: string): readonly (readonly string[])[];
+  /** Resolves when every change is calculated. */
   settled(): Promise<void>;
   listen(listener: (event: HostEvent) => void): () => void;
   save(): Promise<void>;

@@ -1,0 +1,120 @@
+import { parseA1 } from './a1.ts';
+import type { AddOn } from './addOn.ts';
+import { sheetNamed, sheetSize } from './book.ts';
+import { callRunner, type Service } from './callRunner.ts';
+import type { CallResult, Host, Selection } from './Host.ts';
+import type { HostState } from './hostState.ts';
+import type { Mode, Platform, Session } from './platform/session.ts';
+import { methodOf, replyOf, requireAllowed } from './platform/surface.ts';
+import { jsonOnly } from './standIn/jsonOnly.ts';
+import { messageOf } from './standIn/runJob.ts';
+
+export interface CallQueue extends Pick<Host, 'call' | 'holdLock'> {
+  /** Runs a simple trigger, which may add menus but show nothing. */
+  trigger(name: string): Promise<CallResult>;
+  close(): Promise<void>;
+}
+
+interface Parts {
+  readonly addOn: AddOn;
+  readonly platform: Platform;
+  readonly state: HostState;
+  readonly now: (() => Date) | undefined;
+}
+
+/** Runs calls of the add-on one after the other. */
+export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
+  const runner = callRunner(addOn.code);
+  let last: Promise<unknown> = Promise.resolve();
+
+  function enqueue(job: () => Promise<CallResult>): Promise<CallResult> {
+    const result = last.then(job);
+    last = result;
+    return result;
+  }
+
+  async function run(name: string, args: readonly unknown[], session: Session) {
+    const release = state.hold();
+    try {
+      return await runner.run({ name, args }, serviceFor(session), now?.().getTime());
+    } finally {
+      if (platform.lock === session.key) platform.lock = undefined;
+      release();
+      await state.settled();
+    }
+  }
+
+  const call: Host['call'] = (name, args, from) => {
+    const refused = refusal(addOn, name, args);
+    if (refused !== undefined) return Promise.resolve({ kind: 'failure', message: refused });
+    // JSON turns what is missing in an array into null, as on the platform.
+    const passed = args.map((arg) => jsonOnly(arg, 'the argument'));
+    return enqueue(() => run(name, passed, newSession(platform, 'full', from)));
+  };
+
+  return {
+    call,
+    trigger: (name) => {
+      const from = { window: 'host', selection: { sheet: '', range: 'A1' } };
+      return enqueue(() =>
+        run(name, [{ authMode: 'LIMITED' }], newSession(platform, 'simple trigger', from)),
+      );
+    },
+    holdLock: () => {
+      const other = Symbol('another person');
+      platform.lock ??= other;
+      return () => {
+        if (platform.lock === other) platform.lock = undefined;
+      };
+    },
+    close: runner.close,
+  };
+}
+
+/** Why a call is not made at all. */
+function refusal(addOn: AddOn, name: string, args: readonly unknown[]): string | undefined {
+  if (name.endsWith('_')) return `${name} is private and cannot be called`;
+  if (!addOn.functions.includes(name)) return `Script function not found: ${name}`;
+  try {
+    for (const arg of args) jsonOnly(arg, `the argument of ${name}`);
+    return undefined;
+  } catch (error) {
+    return messageOf(error);
+  }
+}
+
+function newSession(
+  platform: Platform,
+  mode: Mode,
+  from: { readonly window: string; readonly selection: Selection },
+): Session {
+  const { engine } = platform;
+  const sheet = sheetNamed(engine, from.selection.sheet) ?? engine.workbook.getSheets()[0];
+  if (!sheet) throw new Error('the workbook has no sheet');
+  const box = parseA1(from.selection.range, sheetSize(sheet));
+  return {
+    platform,
+    mode,
+    window: from.window,
+    key: Symbol('run'),
+    selection: {
+      sheet: sheet.getSheetId(),
+      box: box ?? { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 },
+    },
+  };
+}
+
+/** Answers the platform calls of one run. */
+function serviceFor(session: Session): Service {
+  return async (call) => {
+    try {
+      const method = methodOf(call);
+      if (!method) throw new Error(`${call.object}.${call.method} does not exist`);
+      requireAllowed(session, call, method);
+      if (method.effect === 'values') await session.platform.settled();
+      return replyOf(await method.run(session, call.ref, call.args));
+    } catch (error) {
+      return { kind: 'error', message: messageOf(error) };
+    }
+  };
+}

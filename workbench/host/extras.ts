@@ -1,0 +1,80 @@
+import type { IMutationInfo } from '@univerjs/core';
+import type { Box } from './a1.ts';
+import { sheets } from './univer.ts';
+
+export interface Protection {
+  readonly id: number;
+  readonly sheet: string;
+  /** Absent for a whole sheet. */
+  readonly box?: Box;
+  readonly description: string;
+  readonly warningOnly: boolean;
+}
+
+export interface Metadata {
+  readonly id: number;
+  /** Absent when it belongs to the whole spreadsheet. */
+  readonly sheet?: string;
+  readonly key: string;
+  readonly value: string;
+}
+
+/** What a platform spreadsheet holds and Univer does not. */
+export interface Extras {
+  readonly protections: readonly Protection[];
+  readonly metadata: readonly Metadata[];
+  readonly properties: Readonly<Record<string, string>>;
+}
+
+export const NO_EXTRAS: Extras = { protections: [], metadata: [], properties: {} };
+
+/** Protected ranges move with the rows and columns around them, and go when all their cells go. */
+export function followLayout(extras: Extras, mutation: IMutationInfo): Extras {
+  if (mutation.id === sheets.RemoveSheetMutation.id) return withoutSheet(extras, mutation);
+  const axis = AXES[mutation.id];
+  if (!axis) return extras;
+  // The four ids above carry a sheet and a range.
+  const { subUnitId, range } = mutation.params as { subUnitId: string; range: Box };
+  const protections = extras.protections.flatMap((item) => {
+    if (item.sheet !== subUnitId || !item.box) return [item];
+    const box = moveBox(item.box, range, axis);
+    return box ? [{ ...item, box }] : [];
+  });
+  return { ...extras, protections };
+}
+
+interface Axis {
+  readonly start: 'startRow' | 'startColumn';
+  readonly end: 'endRow' | 'endColumn';
+  readonly change: 'insert' | 'remove';
+}
+
+const AXES: Readonly<Record<string, Axis>> = {
+  [sheets.InsertRowMutation.id]: { start: 'startRow', end: 'endRow', change: 'insert' },
+  [sheets.RemoveRowMutation.id]: { start: 'startRow', end: 'endRow', change: 'remove' },
+  [sheets.InsertColMutation.id]: { start: 'startColumn', end: 'endColumn', change: 'insert' },
+  [sheets.RemoveColMutation.id]: { start: 'startColumn', end: 'endColumn', change: 'remove' },
+};
+
+function moveBox(box: Box, moved: Box, axis: Axis): Box | undefined {
+  const first = moved[axis.start];
+  const count = moved[axis.end] - first + 1;
+  if (axis.change === 'insert') {
+    const move = (at: number) => (at >= first ? at + count : at);
+    return { ...box, [axis.start]: move(box[axis.start]), [axis.end]: move(box[axis.end]) };
+  }
+  const before = (at: number) => Math.min(Math.max(at - first, 0), count);
+  const start = box[axis.start] - before(box[axis.start]);
+  const end = box[axis.end] - before(box[axis.end] + 1);
+  return end < start ? undefined : { ...box, [axis.start]: start, [axis.end]: end };
+}
+
+function withoutSheet(extras: Extras, mutation: IMutationInfo): Extras {
+  // The id says what the parameters are.
+  const { subUnitId } = mutation.params as { subUnitId: string };
+  return {
+    ...extras,
+    protections: extras.protections.filter((item) => item.sheet !== subUnitId),
+    metadata: extras.metadata.filter((item) => item.sheet !== subUnitId),
+  };
+}

@@ -1,0 +1,137 @@
+import type { IMutationInfo } from '@univerjs/core';
+import type { Engine } from './engine.ts';
+import { type Extras, followLayout, NO_EXTRAS } from './extras.ts';
+import type { FunctionCalls } from './functionRunner.ts';
+import type { HostEvent, Operation } from './Host.ts';
+import { sheets } from './univer.ts';
+
+/** Id of the operation that tells windows which ranges are protected. */
+export const PROTECTIONS = 'workbench.protections';
+
+/** The workbook with its sequence of operations, and the calculation that follows each. */
+export interface HostState {
+  readonly engine: Engine;
+  sequence(): number;
+  /** Sequence number of the last change that moved rows, columns or sheets. */
+  layoutSequence(): number;
+  extras(): Extras;
+  change(part: Partial<Extras>): void;
+  settled(): Promise<void>;
+  /** While held, formulas are calculated only when somebody waits for them. */
+  hold(): () => void;
+  emit(event: HostEvent): void;
+  listen(listener: (event: HostEvent) => void): () => void;
+  onChange(listener: () => void): void;
+}
+
+const LAYOUT: readonly string[] = [
+  sheets.InsertRowMutation.id,
+  sheets.RemoveRowMutation.id,
+  sheets.InsertColMutation.id,
+  sheets.RemoveColMutation.id,
+  sheets.MoveRowsMutation.id,
+  sheets.MoveColsMutation.id,
+  sheets.InsertSheetMutation.id,
+  sheets.RemoveSheetMutation.id,
+];
+
+/** Changes that no formula can see. */
+const SILENT: readonly string[] = [
+  sheets.SetWorksheetColWidthMutation.id,
+  sheets.SetWorksheetRowHeightMutation.id,
+  sheets.SetWorksheetHideMutation.id,
+  sheets.SetColHiddenMutation.id,
+  sheets.SetColVisibleMutation.id,
+  sheets.SetFrozenMutation.id,
+  sheets.SetTabColorMutation.id,
+  sheets.ToggleGridlinesMutation.id,
+  sheets.AddWorksheetMergeMutation.id,
+  sheets.RemoveWorksheetMergeMutation.id,
+  PROTECTIONS,
+];
+
+export function hostState(
+  engine: Engine,
+  functions: FunctionCalls,
+  start: Extras = NO_EXTRAS,
+): HostState {
+  const listeners = new Set<(event: HostEvent) => void>();
+  const changed: (() => void)[] = [];
+  let [sequence, layout, extras, holds] = [0, 0, start, 0];
+  let dirty = true;
+  let running: Promise<void> | undefined;
+
+  const emit = (event: HostEvent) => {
+    for (const listener of listeners) listener(event);
+  };
+
+  function record(mutation: IMutationInfo, origin: string) {
+    sequence += 1;
+    if (LAYOUT.includes(mutation.id)) layout = sequence;
+    // A copy, because Univer goes on using the parameters.
+    const params: unknown = JSON.parse(JSON.stringify(mutation.params));
+    const operation: Operation = { sequence, id: mutation.id, params, origin };
+    emit({ kind: 'operation', operation });
+    for (const listener of changed) listener();
+    if (SILENT.includes(mutation.id)) return;
+    dirty = true;
+    schedule();
+  }
+
+  function change(part: Partial<Extras>) {
+    extras = { ...extras, ...part };
+    if (part.protections) record({ id: PROTECTIONS, params: [...part.protections] }, 'host');
+    else for (const listener of changed) listener();
+  }
+
+  function schedule() {
+    if (holds === 0) setImmediate(() => void settled());
+  }
+
+  async function settled(): Promise<void> {
+    while (dirty || running) {
+      running ??= calculate().finally(() => {
+        running = undefined;
+      });
+      await running;
+    }
+  }
+
+  async function calculate() {
+    while (dirty) {
+      dirty = false;
+      const at = sequence;
+      functions.begin();
+      await engine.calculate();
+      emit({ kind: 'calculated', sequence: at, values: engine.results() });
+    }
+  }
+
+  engine.onMutation((mutation, origin) => {
+    record(mutation, origin);
+    const moved = followLayout(extras, mutation);
+    if (moved !== extras) change(moved);
+  });
+
+  return {
+    engine,
+    sequence: () => sequence,
+    layoutSequence: () => layout,
+    extras: () => extras,
+    change,
+    settled,
+    hold: () => {
+      holds += 1;
+      return () => {
+        holds -= 1;
+        if (dirty) schedule();
+      };
+    },
+    emit,
+    listen: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    onChange: (listener) => changed.push(listener),
+  };
+}

@@ -1,0 +1,100 @@
+import { randomUUID } from 'node:crypto';
+import { type AddOn, readAddOn } from './addOn.ts';
+import { applyChange } from './applyChange.ts';
+import { bookFile } from './bookFile.ts';
+import { callQueue } from './callQueue.ts';
+import { nextUnit, startEngine } from './engine.ts';
+import { NO_EXTRAS } from './extras.ts';
+import { functionCalls } from './functionRunner.ts';
+import type { Host, HostOptions, Menu } from './Host.ts';
+import { type HostState, hostState } from './hostState.ts';
+import { emptyWorkbook } from './newWorkbook.ts';
+import type { Platform, Session } from './platform/session.ts';
+import { type QuestionDesk, questionDesk } from './questionDesk.ts';
+import { reader } from './reader.ts';
+import { sheetFunctions } from './sheetFunctions.ts';
+
+/**
+ * Opens a workbook with the built add-on in it: formula engine, add-on runs, file.
+ *
+ * @throws Error when the add-on or an existing workbook file cannot be read
+ */
+export async function openHost(options: HostOptions): Promise<Host> {
+  const addOn = readAddOn(options.dist);
+  const zone = options.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const unit = nextUnit();
+  const file = options.book === undefined ? undefined : bookFile(options.book);
+  const stored = await file?.read(unit);
+  // Calculation starts after the platform below exists.
+  const functions = functionCalls(addOn, () => calculating, options.now);
+  const made = sheetFunctions(addOn.sheetFunctions, zone, functions.run);
+  const engine = startEngine(stored?.workbook ?? emptyWorkbook(unit, 'Workbook'), made);
+  const state = hostState(engine, functions, stored?.extras ?? NO_EXTRAS);
+  const menus: Menu[] = [];
+  const desk = questionDesk(state);
+  const platform = platformOf({ state, addOn, zone, menus, desk });
+  const calculating: Session = {
+    platform,
+    mode: 'custom function',
+    window: 'host',
+    key: Symbol('calculation'),
+    selection: firstCell(state),
+  };
+  const saving = file?.keep(state);
+  const calls = callQueue({ addOn, platform, state, now: options.now });
+  await state.settled();
+  if (addOn.functions.includes('onOpen')) await calls.trigger('onOpen');
+  return {
+    ...reader(state, functions, zone),
+    apply: (change) => applyChange(state, change),
+    call: calls.call,
+    answer: desk.answer,
+    menus: () => menus,
+    holdLock: () => calls.holdLock(),
+    settled: state.settled,
+    listen: state.listen,
+    save: async () => {
+      await state.settled();
+      await saving?.now();
+    },
+    close: async () => {
+      await state.settled();
+      await saving?.close();
+      await calls.close();
+      engine.dispose();
+    },
+  };
+}
+
+function firstCell(state: HostState): Session['selection'] {
+  const sheet = state.engine.workbook.getSheets()[0]?.getSheetId() ?? '0';
+  return { sheet, box: { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 } };
+}
+
+function platformOf(parts: {
+  readonly state: HostState;
+  readonly addOn: AddOn;
+  readonly zone: string;
+  readonly menus: Menu[];
+  readonly desk: QuestionDesk;
+}): Platform {
+  const { state, addOn, zone, menus, desk } = parts;
+  const platform: Platform = {
+    engine: state.engine,
+    addOn,
+    zone,
+    spreadsheetId: state.engine.unit,
+    extras: state.extras,
+    change: state.change,
+    lock: undefined,
+    settled: state.settled,
+    addMenu: (title, items) => {
+      menus.push({ title, items: items.map((item) => ({ ...item })) });
+    },
+    show: (window, request) => state.emit({ kind: 'ui', window, request }),
+    ask: desk.ask,
+    log: (text) => state.emit({ kind: 'log', text }),
+    uuid: randomUUID,
+  };
+  return platform;
+}

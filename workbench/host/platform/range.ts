@@ -1,0 +1,159 @@
+import type { ICellData } from '@univerjs/core';
+import { type Box, formatA1 } from '../a1.ts';
+import { changesFor, rangeOf, sheetById, writeCells } from '../book.ts';
+import { SELF } from '../standIn/protocol.ts';
+import { core, sheets, sheetsFilter } from '../univer.ts';
+import { matrix, optionalWhole, pointed, whole } from './args.ts';
+import { addProtection } from './protection.ts';
+import { RANGE_FORMAT } from './rangeFormat.ts';
+import { all, one, RANGE_VALUES } from './rangeValues.ts';
+import {
+  a1Of,
+  columnsOf,
+  type RangeRef,
+  rangeMark,
+  requireInside,
+  rowsOf,
+  sheetMark,
+  sheetOf,
+  writeChecked,
+} from './refs.ts';
+import { fromUniver, NEW_RULE, type RuleRef, setRule } from './rules.ts';
+import { answer, type Methods, type Session, ui, write } from './session.ts';
+
+const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };
+const NO_FORMAT: ICellData = { s: null };
+const NO_NOTE: ICellData = { custom: null };
+
+function clearing(cell: ICellData) {
+  return write<RangeRef>((session, ref) => {
+    writeCells(
+      session.platform.engine,
+      ref.sheet,
+      changesFor(ref.box, () => ({ ...cell })),
+    );
+    return SELF;
+  });
+}
+
+function readRule(session: Session, ref: RangeRef, row: number, column: number) {
+  const rule = session.platform.engine.validationAt(ref.sheet, row, column);
+  return rule ? fromUniver(session, ref.sheet, rule) : null;
+}
+
+function ruleArgument(value: unknown): RuleRef | undefined {
+  return value === null || value === undefined ? undefined : pointed([value], 0, 'DataValidation');
+}
+
+function setRules(session: Session, ref: RangeRef, args: readonly unknown[]) {
+  const rows = matrix(args, rowsOf(ref), columnsOf(ref));
+  for (const [row, cells] of rows.entries()) {
+    for (const [column, rule] of cells.entries()) {
+      const startRow = ref.box.startRow + row;
+      const startColumn = ref.box.startColumn + column;
+      const box: Box = { startRow, startColumn, endRow: startRow, endColumn: startColumn };
+      setRule(session, { sheet: ref.sheet, box }, ruleArgument(rule));
+    }
+  }
+  return SELF;
+}
+
+function merge(session: Session, ref: RangeRef) {
+  const { engine } = session.platform;
+  const { startRow, startColumn } = ref.box;
+  const rest = changesFor(ref.box, (row, column) =>
+    row === startRow && column === startColumn ? undefined : { ...NO_CONTENT },
+  );
+  writeCells(engine, ref.sheet, rest);
+  const params = { unitId: engine.unit, subUnitId: ref.sheet, ranges: [rangeOf(ref.box)] };
+  engine.mutate(sheets.AddWorksheetMergeMutation.id, params, 'host');
+  return SELF;
+}
+
+function breakApart(session: Session, ref: RangeRef) {
+  const { engine } = session.platform;
+  const ranges = sheetById(engine, ref.sheet)
+    .getMergeData()
+    .filter((range) => core.Rectangle.intersects(range, rangeOf(ref.box)));
+  const params = { unitId: engine.unit, subUnitId: ref.sheet, ranges };
+  engine.mutate(sheets.RemoveWorksheetMergeMutation.id, params, 'host');
+  return SELF;
+}
+
+function insertCheckboxes(session: Session, ref: RangeRef) {
+  const matrixOf = sheetOf(session, ref).getCellMatrix();
+  setRule(session, ref, { ...NEW_RULE, criteria: 'CHECKBOX' });
+  const changes = changesFor(ref.box, (row, column) => {
+    const cell = matrixOf.getValue(row, column);
+    if (cell?.f || (cell?.v !== undefined && cell.v !== null)) return undefined;
+    return { v: 0, t: core.CellValueType.BOOLEAN };
+  });
+  writeChecked(session, ref.sheet, changes);
+  return SELF;
+}
+
+function offset(session: Session, ref: RangeRef, args: readonly unknown[]) {
+  const startRow = ref.box.startRow + whole(args, 0);
+  const startColumn = ref.box.startColumn + whole(args, 1);
+  const endRow = startRow + (optionalWhole(args, 2) ?? rowsOf(ref)) - 1;
+  const endColumn = startColumn + (optionalWhole(args, 3) ?? columnsOf(ref)) - 1;
+  const box = requireInside(sheetOf(session, ref), { startRow, startColumn, endRow, endColumn });
+  return rangeMark(ref.sheet, box);
+}
+
+/** A cell inside the range, counted from 1. */
+function cellOf(session: Session, ref: RangeRef, args: readonly unknown[]) {
+  return offset(session, ref, [whole(args, 0) - 1, whole(args, 1) - 1, 1, 1]);
+}
+
+export function activate(session: Session, ref: RangeRef) {
+  session.selection = { sheet: ref.sheet, box: ref.box };
+  const sheet = sheetOf(session, ref).getName();
+  session.platform.show(session.window, { kind: 'activate', sheet, range: formatA1(ref.box) });
+  return SELF;
+}
+
+function createFilter(session: Session, ref: RangeRef) {
+  const { engine } = session.platform;
+  const params = { unitId: engine.unit, subUnitId: ref.sheet, range: rangeOf(ref.box) };
+  engine.mutate(sheetsFilter.SetSheetsFilterRangeMutation.id, params, 'host');
+  return { $object: 'Filter', ref: { sheet: ref.sheet } };
+}
+
+export const RANGE: Methods<GoogleAppsScript.Spreadsheet.Range, RangeRef> = {
+  ...RANGE_VALUES,
+  ...RANGE_FORMAT,
+  getRow: answer((_session, ref) => ref.box.startRow + 1),
+  getColumn: answer((_session, ref) => ref.box.startColumn + 1),
+  getLastRow: answer((_session, ref) => ref.box.endRow + 1),
+  getLastColumn: answer((_session, ref) => ref.box.endColumn + 1),
+  getNumRows: answer((_session, ref) => rowsOf(ref)),
+  getNumColumns: answer((_session, ref) => columnsOf(ref)),
+  getWidth: answer((_session, ref) => columnsOf(ref)),
+  getHeight: answer((_session, ref) => rowsOf(ref)),
+  getA1Notation: answer(a1Of),
+  getSheet: answer((_session, ref) => sheetMark(ref.sheet)),
+  getCell: answer(cellOf),
+  offset: answer(offset),
+  clear: clearing({ ...NO_CONTENT, ...NO_FORMAT }),
+  clearContent: clearing(NO_CONTENT),
+  clearFormat: clearing(NO_FORMAT),
+  clearNote: clearing(NO_NOTE),
+  clearDataValidations: write((session, ref) => {
+    setRule(session, ref, undefined);
+    return SELF;
+  }),
+  setDataValidation: write((session, ref, args) => {
+    setRule(session, ref, ruleArgument(args[0]));
+    return SELF;
+  }),
+  setDataValidations: write(setRules),
+  getDataValidation: answer(one(readRule)),
+  getDataValidations: answer(all(readRule)),
+  insertCheckboxes: write(insertCheckboxes),
+  merge: write(merge),
+  breakApart: write(breakApart),
+  protect: write((session, ref) => addProtection(session, ref.sheet, ref.box)),
+  activate: ui(activate),
+  createFilter: write(createFilter),
+};

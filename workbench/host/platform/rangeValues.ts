@@ -1,0 +1,117 @@
+import type { ICellData } from '@univerjs/core';
+import { cellAt, patternAt } from '../book.ts';
+import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cells.ts';
+import { SELF } from '../standIn/protocol.ts';
+import { content, matrix, mismatch, text } from './args.ts';
+import { change, collect, columnsOf, type RangeRef, rowsOf, sheetOf } from './refs.ts';
+import { answer, type Method, type Methods, type Session, values, write } from './session.ts';
+
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+type Read<Value> = (session: Session, ref: RangeRef, row: number, column: number) => Value;
+
+const readContent: Read<CellContent> = (session, ref, row, column) => {
+  const { platform } = session;
+  const sheet = sheetOf(session, ref);
+  const pattern = patternAt(platform.engine, sheet, row, column);
+  return cellContent(cellAt(platform.engine, sheet, row, column), pattern, platform.zone);
+};
+
+const readText: Read<string> = (session, ref, row, column) => {
+  const { engine } = session.platform;
+  const sheet = sheetOf(session, ref);
+  const pattern = patternAt(engine, sheet, row, column);
+  return cellText(cellAt(engine, sheet, row, column), pattern);
+};
+
+const readFormula: Read<string> = (session, ref, row, column) =>
+  sheetOf(session, ref).getCellMatrix().getValue(row, column)?.f ?? '';
+
+/** A read of the first cell, and the same read of all cells. */
+export function one<Value>(read: Read<Value>): Method<RangeRef>['run'] {
+  return (session, ref) => read(session, ref, ref.box.startRow, ref.box.startColumn);
+}
+
+export function all<Value>(read: Read<Value>): Method<RangeRef>['run'] {
+  return (session, ref) => collect(ref, (row, column) => read(session, ref, row, column));
+}
+
+type Cell = (session: Session, ref: RangeRef, value: unknown, pattern: string) => ICellData;
+
+/** Writes the same value to every cell. */
+export function same(cell: Cell): Method<RangeRef>['run'] {
+  return (session, ref, args) => {
+    const sheet = sheetOf(session, ref);
+    change(session, ref, (row, column) =>
+      cell(session, ref, args[0], patternAt(session.platform.engine, sheet, row, column)),
+    );
+    return SELF;
+  };
+}
+
+/** Writes one value for each cell, from rows as large as the range. */
+export function each(cell: Cell): Method<RangeRef>['run'] {
+  return (session, ref, args) => {
+    const rows = matrix(args, rowsOf(ref), columnsOf(ref));
+    const sheet = sheetOf(session, ref);
+    change(session, ref, (row, column, index) =>
+      cell(
+        session,
+        ref,
+        rows[index.row]?.[index.column],
+        patternAt(session.platform.engine, sheet, row, column),
+      ),
+    );
+    return SELF;
+  };
+}
+
+const storeContent: Cell = (session, _ref, value, pattern) =>
+  storedCell(content(value), pattern, session.platform.zone);
+
+/** Formula text; the platform takes it with or without the leading sign. */
+const storeFormula: Cell = (_session, _ref, value, pattern) => {
+  const formula = text([value], 0);
+  if (formula === '') return typedCell('', pattern);
+  return typedCell(formula.startsWith('=') ? formula : `=${formula}`, pattern);
+};
+
+const storeNote: Cell = (_session, _ref, value) => {
+  if (value === null || value === '') return { custom: null };
+  if (typeof value !== 'string') throw mismatch([value]);
+  return { custom: { note: value } };
+};
+
+const readNote: Read<string> = (session, ref, row, column) => {
+  const note: unknown = sheetOf(session, ref).getCellMatrix().getValue(row, column)?.custom?.[
+    'note'
+  ];
+  return typeof note === 'string' ? note : '';
+};
+
+export const RANGE_VALUES: Methods<Range, RangeRef> = {
+  getValue: values(one(readContent)),
+  getValues: values(all(readContent)),
+  getDisplayValue: values(one(readText)),
+  getDisplayValues: values(all(readText)),
+  getFormula: answer(one(readFormula)),
+  getFormulas: answer(all(readFormula)),
+  getNote: answer(one(readNote)),
+  getNotes: answer(all(readNote)),
+  isBlank: values((session, ref) =>
+    collect(ref, (row, column) => readContent(session, ref, row, column)).every((row) =>
+      row.every((value) => value === ''),
+    ),
+  ),
+  isChecked: values((session, ref) => {
+    const ticks = collect(ref, (row, column) => readContent(session, ref, row, column)).flat();
+    if (ticks.every((tick) => tick === true)) return true;
+    return ticks.every((tick) => tick === false) ? false : null;
+  }),
+  setValue: write(same(storeContent)),
+  setValues: write(each(storeContent)),
+  setFormula: write(same(storeFormula)),
+  setFormulas: write(each(storeFormula)),
+  setNote: write(same(storeNote)),
+  setNotes: write(each(storeNote)),
+};

@@ -1,0 +1,98 @@
+/// <reference types="google-apps-script" />
+import type { Box } from '../a1.ts';
+import type { AddOn } from '../addOn.ts';
+import type { Engine } from '../engine.ts';
+import type { Extras } from '../extras.ts';
+import type { MenuItem, UiRequest } from '../Host.ts';
+import type { ServiceCall } from '../standIn/protocol.ts';
+
+/** What the platform lets a run of the add-on do. */
+export type Mode = 'full' | 'simple trigger' | 'custom function';
+
+/** The spreadsheet and everything else that outlives a run. */
+export interface Platform {
+  readonly engine: Engine;
+  readonly addOn: AddOn;
+  readonly zone: string;
+  /** Changes whenever the workbook is another one. */
+  readonly spreadsheetId: string;
+  extras(): Extras;
+  change(extras: Partial<Extras>): void;
+  /** The document lock: who holds it, if anybody. */
+  lock: symbol | undefined;
+  settled(): Promise<void>;
+  addMenu(title: string, items: readonly MenuItem[]): void;
+  show(window: string, request: UiRequest): void;
+  /** Shows an alert and resolves with the button the user chose. */
+  ask(window: string, alert: AlertText): Promise<string>;
+  /** A line the add-on writes to its console. */
+  log(text: string): void;
+  uuid(): string;
+}
+
+export interface AlertText {
+  readonly title: string;
+  readonly text: string;
+  readonly buttons: 'ok' | 'ok-cancel' | 'yes-no';
+}
+
+/** One run of the add-on: a call from a menu or page, a trigger, or a calculation of sheet functions. */
+export interface Session {
+  readonly platform: Platform;
+  readonly mode: Mode;
+  readonly window: string;
+  readonly key: symbol;
+  selection: { readonly sheet: string; readonly box: Box };
+}
+
+/**
+ * What a method does beyond answering from what it points to: `values` reads calculated values, `write` changes the
+ * spreadsheet, `ui` shows something.
+ */
+export type Effect = 'none' | 'values' | 'write' | 'ui';
+
+export interface Method<Ref> {
+  readonly effect: Effect;
+  readonly run: (session: Session, ref: Ref, args: readonly unknown[]) => unknown;
+}
+
+type MethodName<Type> = {
+  [Key in keyof Type]: Type[Key] extends (...args: never[]) => unknown ? Key : never;
+}[keyof Type];
+
+/** Methods of one platform class; a name the platform does not have fails to compile. */
+export type Methods<Type, Ref> = { readonly [Key in MethodName<Type>]?: Method<Ref> };
+
+export function answer<Ref>(run: Method<Ref>['run']): Method<Ref> {
+  return { effect: 'none', run };
+}
+
+export function values<Ref>(run: Method<Ref>['run']): Method<Ref> {
+  return { effect: 'values', run };
+}
+
+export function write<Ref>(run: Method<Ref>['run']): Method<Ref> {
+  return { effect: 'write', run };
+}
+
+export function ui<Ref>(run: Method<Ref>['run']): Method<Ref> {
+  return { effect: 'ui', run };
+}
+
+/** A result that also changes what the called object points to, as the platform's builders do. */
+export interface WithSelf {
+  readonly $ref: unknown;
+  readonly value: unknown;
+}
+
+export function withSelf(ref: unknown, value: unknown): WithSelf {
+  return { $ref: ref, value };
+}
+
+export function isWithSelf(value: unknown): value is WithSelf {
+  return typeof value === 'object' && value !== null && '$ref' in value;
+}
+
+export function nameOf(call: ServiceCall): string {
+  return `${call.object}.${call.method}`;
+}

@@ -1,0 +1,70 @@
+import { parseA1 } from './a1.ts';
+import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './book.ts';
+import { cellContent, cellText, isDateMark, typedCell } from './cells.ts';
+import type { FunctionCalls } from './functionRunner.ts';
+import type { Host } from './Host.ts';
+import { type HostState, PROTECTIONS } from './hostState.ts';
+import { firstBroken } from './platform/validation.ts';
+
+type Reader = Pick<Host, 'snapshot' | 'values' | 'texts' | 'type' | 'cellMessage' | 'sheets'>;
+
+/** The plain reads and the typing that tests, the command line and the page's server use. */
+export function reader(state: HostState, functions: FunctionCalls, zone: string): Reader {
+  const { engine } = state;
+
+  function locate(sheet: string, range: string) {
+    const found = sheetNamed(engine, sheet);
+    if (!found) throw new Error(`there is no sheet ${sheet}`);
+    const box = parseA1(range, sheetSize(found));
+    if (!box) throw new Error(`there is no range ${range} in ${sheet}`);
+    return { sheet: found, box };
+  }
+
+  function read<Value>(sheet: string, range: string, cell: (row: number, column: number) => Value) {
+    const { box } = locate(sheet, range);
+    return Array.from({ length: box.endRow - box.startRow + 1 }, (_row, row) =>
+      Array.from({ length: box.endColumn - box.startColumn + 1 }, (_column, column) =>
+        cell(box.startRow + row, box.startColumn + column),
+      ),
+    );
+  }
+
+  return {
+    snapshot: () => ({
+      sequence: state.sequence(),
+      workbook: engine.save(),
+      values: [...engine.results(), { id: PROTECTIONS, params: state.extras().protections }],
+    }),
+    sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
+    values: (sheet, range) =>
+      read(sheet, range, (row, column) => {
+        const { sheet: found } = locate(sheet, 'A1');
+        const pattern = patternAt(engine, found, row, column);
+        const content = cellContent(cellAt(engine, found, row, column), pattern, zone);
+        return isDateMark(content) ? new Date(content.$date) : content;
+      }),
+    texts: (sheet, range) =>
+      read(sheet, range, (row, column) => {
+        const { sheet: found } = locate(sheet, 'A1');
+        const pattern = patternAt(engine, found, row, column);
+        return cellText(cellAt(engine, found, row, column), pattern);
+      }),
+    type: (sheet, cell, text) => {
+      const { sheet: found, box } = locate(sheet, cell);
+      const pattern = patternAt(engine, found, box.startRow, box.startColumn);
+      const changes = { [box.startRow]: { [box.startColumn]: typedCell(text, pattern) } };
+      const broken = firstBroken(engine, found.getSheetId(), changes);
+      if (broken) throw new Error(`the value in ${broken} is not one its rule allows`);
+      writeCells(engine, found.getSheetId(), changes);
+    },
+    cellMessage: (sheet, cell) => {
+      const { sheet: found, box } = locate(sheet, cell);
+      const site = { sheet: found.getSheetId(), row: box.startRow, column: box.startColumn };
+      const shown = cellAt(engine, found, box.startRow, box.startColumn)?.v;
+      if (shown === '#SPILL!') return SPILL_MESSAGE;
+      return shown === '#ERROR!' ? functions.message(site) : undefined;
+    },
+  };
+}
+
+const SPILL_MESSAGE = 'Array result was not expanded because it would overwrite data.';

@@ -1,0 +1,52 @@
+import vm from 'node:vm';
+
+/** Makers that run inside an add-on's context, so that what they make passes `instanceof` there. */
+export interface Realm {
+  readonly context: vm.Context;
+  /** Builds a plain value of JSON, dates and other marks; `make` is asked for each marked object. */
+  readonly revive: (json: string, make: (mark: unknown) => unknown) => unknown;
+  readonly error: (message: string) => unknown;
+  readonly date: (instant: number) => unknown;
+}
+
+const MAKERS = `(() => ({
+  revive: (json, make) => JSON.parse(json, (key, value) => {
+    if (typeof value !== 'object' || value === null) return value;
+    if (typeof value.$date === 'number') return new Date(value.$date);
+    return '$object' in value || '$self' in value ? make(value) : value;
+  }),
+  error: (message) => new Error(message),
+  date: (instant) => new Date(instant),
+}))()`;
+
+const makers = new vm.Script(MAKERS);
+
+/** A fresh global scope that has ECMAScript and nothing else, as on the platform. */
+export function freshRealm(now?: number): Realm {
+  const context = vm.createContext({});
+  // The script above returns exactly these makers.
+  const made = makers.runInContext(context) as Omit<Realm, 'context'>;
+  // Node adds these to every context; the platform has neither.
+  vm.runInContext('delete globalThis.WebAssembly; delete globalThis.SharedArrayBuffer;', context);
+  if (now !== undefined) fixClock(context, now);
+  return { context, ...made };
+}
+
+/** The clock of repeatable tests: `new Date()` and `Date.now()` show one instant. */
+function fixClock(context: vm.Context, now: number): void {
+  vm.runInContext(
+    `{
+      const Real = Date;
+      globalThis.Date = new Proxy(Real, {
+        construct: (target, args, self) => Reflect.construct(target, args.length ? args : [${now}], self),
+        apply: () => new Real(${now}).toString(),
+        get: (target, key) => (key === 'now' ? () => ${now} : Reflect.get(target, key)),
+      });
+    }`,
+    context,
+  );
+}
+
+export function isDate(value: unknown): value is Date {
+  return Object.prototype.toString.call(value) === '[object Date]';
+}

@@ -1,0 +1,38 @@
+import vm from 'node:vm';
+import { jsonOnly } from './jsonOnly.ts';
+import type { Job, JobResult, Surface, Transport } from './protocol.ts';
+import { freshRealm, type Realm } from './realm.ts';
+import { installServices } from './services.ts';
+
+/** The add-on's code in a fresh global scope, with the platform's objects in it. */
+export function loadBundle(
+  script: vm.Script,
+  surface: Surface,
+  transport: Transport,
+  now?: number,
+): Realm {
+  const realm = freshRealm(now);
+  installServices(realm, surface, transport);
+  script.runInContext(realm.context);
+  return realm;
+}
+
+/** Runs one call of a menu item or page in a fresh scope. */
+export function runJob(realm: Realm, job: Job): JobResult {
+  try {
+    const run: unknown = vm.runInContext(job.name, realm.context);
+    if (typeof run !== 'function') throw new Error(`${job.name} is not a function of the add-on`);
+    const args: unknown = realm.revive(JSON.stringify(job.args), (mark) => mark);
+    const value: unknown = Reflect.apply(run, undefined, Array.isArray(args) ? args : []);
+    return { kind: 'value', value: jsonOnly(value, `the result of ${job.name}`) };
+  } catch (error) {
+    return { kind: 'failure', message: messageOf(error) };
+  }
+}
+
+/** The message of a thrown value, also of one made in another context. */
+export function messageOf(error: unknown): string {
+  if (typeof error === 'object' && error !== null && 'message' in error)
+    return String(error.message);
+  return String(error);
+}

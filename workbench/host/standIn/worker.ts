@@ -1,0 +1,47 @@
+import vm from 'node:vm';
+import {
+  type MessagePort,
+  parentPort,
+  receiveMessageOnPort,
+  workerData,
+} from 'node:worker_threads';
+import type { Job, JobResult, ServiceReply, Surface, Transport } from './protocol.ts';
+import { loadBundle, messageOf, runJob } from './runJob.ts';
+
+/** What the host hands the worker at its start. */
+export interface WorkerSetup {
+  readonly code: string;
+  readonly surface: Surface;
+  /** Replies of the host arrive here; the flag counts them. */
+  readonly replies: MessagePort;
+  readonly flag: Int32Array;
+}
+
+export interface WorkerJob extends Job {
+  readonly now?: number;
+}
+
+// The host made this worker with exactly this setup.
+const setup = workerData as WorkerSetup;
+const script = new vm.Script(setup.code, { filename: 'Code.js' });
+
+/** The platform's calls block: wait for the host, which works on its own thread. */
+const transport: Transport = (call) => {
+  const before = Atomics.load(setup.flag, 0);
+  parentPort?.postMessage({ kind: 'service', call });
+  Atomics.wait(setup.flag, 0, before);
+  // The host posts the reply before it counts, and nothing else on this port.
+  return receiveMessageOnPort(setup.replies)?.message as ServiceReply;
+};
+
+function run(job: WorkerJob): JobResult {
+  try {
+    return runJob(loadBundle(script, setup.surface, transport, job.now), job);
+  } catch (error) {
+    return { kind: 'failure', message: messageOf(error) };
+  }
+}
+
+parentPort?.on('message', (job: WorkerJob) => {
+  parentPort?.postMessage({ kind: 'done', result: run(job) });
+});
