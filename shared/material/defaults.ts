@@ -120,7 +120,7 @@ export const DEFAULTS = {
     unit: 'degC',
     evidence: 'margin to the flash point of common plasticizers; the SDS governs',
   },
-  contactThinGriddle: {
+  contactConductanceGriddle: {
     value: 100,
     low: 55,
     high: 170,
@@ -128,47 +128,68 @@ export const DEFAULTS = {
     evidence:
       'from the minutes a mold takes on a bowed griddle; handbook values for pressed flat faces do not hold',
   },
-  contactThickPlate: {
+  contactConductanceThickPlate: {
     value: 500,
     low: 300,
     high: 2000,
     unit: 'WPerM2K',
     evidence: 'dry contact of flat metal faces at moderate pressure',
   },
-  meltMoldConductance: {
+  meltToMold: {
     value: 1500,
     low: 500,
     high: 4000,
     unit: 'WPerM2K',
     evidence: 'from memory; small effect',
   },
-  moldTopLossBare: {
+  moldLossBare: {
     value: 10.4,
     low: 8,
     high: 13,
     unit: 'WPerM2K',
     evidence: 'free convection and radiation of a machined face at 100 °C',
   },
-  moldTopLossAnodized: {
+  moldLossAnodized: {
     value: 17,
     low: 14,
     high: 18,
     unit: 'WPerM2K',
     evidence: 'free convection and radiation of an anodized face at 100 °C',
   },
-  plasticSurfaceLoss: {
+  surfaceCoefficient: {
     value: 12,
     low: 6,
     high: 18,
     unit: 'WPerM2K',
     evidence: 'derived; a draft matters',
   },
-  localAir: {
+  localAirTemperature: {
     value: 38,
     low: 25,
     high: 50,
     unit: 'degC',
     evidence: 'air just above a hot mold; derived',
+  },
+  roomTemperature: {
+    value: 22,
+    low: 10,
+    high: 35,
+    unit: 'degC',
+    evidence: 'a heated shop; set your own',
+  },
+  aluminumDensity: {
+    value: 2700,
+    low: 2690,
+    high: 2720,
+    unit: 'kgPerM3',
+    evidence: '6061 data sheet',
+  },
+  aluminumSpecificHeat: {
+    value: 900,
+    low: 880,
+    high: 960,
+    unit: 'JPerKgK',
+    evidence: '6061 data sheet, 896 at room temperature',
   },
   emissivityMachined: {
     value: 0.1,
