@@ -1,0 +1,26 @@
+import { requireNumber } from '../errors/requireNumber.ts';
+import { SATURATION_COEFFICIENTS, SATURATION_RANGE } from './saturationLine.ts';
+
+const REFERENCE_PRESSURE = 1e6; // Pa, the formulation's p*
+
+/**
+ * Temperature at which water boils at a given pressure. The inverse of `saturationPressure`, solved in closed form.
+ *
+ * T = [n10 + D - sqrt((n10 + D)^2 - 4 (n9 + n10 D))] / 2, D = 2 G / (-F - sqrt(F^2 - 4 E G)),
+ * E, F, G quadratics in beta = (p / p*)^(1/4), T in kelvin.
+ *
+ * @param pressure - [Pa], 611.212 to 22.064e6
+ * @returns [°C]
+ * @throws InputError outside the range
+ * @source IAPWS97, region 4, equation 31
+ */
+export function saturationTemperature(pressure: number): number {
+  requireNumber(pressure, 'pressure', { unit: 'Pa', ...SATURATION_RANGE.pressure });
+  const [n1, n2, n3, n4, n5, n6, n7, n8, n9, n10] = SATURATION_COEFFICIENTS;
+  const beta = (pressure / REFERENCE_PRESSURE) ** 0.25;
+  const e = beta ** 2 + n3 * beta + n6;
+  const f = n1 * beta ** 2 + n4 * beta + n7;
+  const g = n2 * beta ** 2 + n5 * beta + n8;
+  const d = (2 * g) / (-f - Math.sqrt(f ** 2 - 4 * e * g));
+  return (n10 + d - Math.sqrt((n10 + d) ** 2 - 4 * (n9 + n10 * d))) / 2 - 273.15;
+}
