@@ -216,7 +216,7 @@ export const DEFAULTS = {
     high: 0.65,
     evidence: 'share of the rated output that reaches a small cup; from memory, calibrate',
   },
-  cupLoss: {
+  cupCoefficient: {
     value: 17,
     low: 12,
     high: 25,
