@@ -1,8 +1,8 @@
 import { requireNumber } from '../errors/requireNumber.ts';
 import { requireGreater } from '../errors/requireOrder.ts';
 import { findRoot } from './findRoot.ts';
-import { type HeatRemedy, heatRemedies } from './heatRemedy.ts';
-import { lumpedTemperature, lumpedTime } from './lumped.ts';
+import { type HeatRemedy, heatRemedies } from './heatRemedies.ts';
+import { lumpedTemperature, lumpedTime } from './lumpedTime.ts';
 import { type MoldBalance, type MoldOnPlate, moldBalance, moldPlateau } from './moldOnPlate.ts';
 
 export interface HeatUp {

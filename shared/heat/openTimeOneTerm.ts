@@ -11,7 +11,7 @@ const SLOWEST = 2.467;
  * Open time by the formula that fits one cell: first term of a slab whose free surface loses nothing.
  *
  * t = F (M + k / h)^2 / alpha ln[0.81 (T0 - Tm) / (Ts - Tm)] / 2.467; the melt-metal contact counts as extra thickness.
- * Later than `openTime`, which counts the surface loss: by 10 % at 2 mm, 20 % at 3 mm and 33 % at 5 mm in a 60 °C mold,
+ * Later than `openTime`, which counts the surface loss: by 10 % at 2 mm, 19 % at 3 mm and 33 % at 5 mm in a 60 °C mold,
  * and without bound as the mold nears the set temperature. The verdict `stays open` is only the mold against the set
  * temperature. For checking by hand; plans use `openTime`.
  *

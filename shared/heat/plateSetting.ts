@@ -1,6 +1,6 @@
 import { requireNumber } from '../errors/requireNumber.ts';
 import { requireGreater } from '../errors/requireOrder.ts';
-import { type HeatRemedy, heatRemedies } from './heatRemedy.ts';
+import { type HeatRemedy, heatRemedies } from './heatRemedies.ts';
 import { type MoldOnPlate, moldBalance, moldPlateau } from './moldOnPlate.ts';
 
 export interface PlateWanted {

@@ -1,7 +1,7 @@
 import { requireNumber } from '../errors/requireNumber.ts';
 import { requireGreater } from '../errors/requireOrder.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { lumpedTime, type TimeToReach } from './lumped.ts';
+import { lumpedTime, type TimeToReach } from './lumpedTime.ts';
 
 /** Hot plastisol in its cup, stirred before each reading and pour. */
 export interface Cup {
