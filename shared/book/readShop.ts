@@ -37,7 +37,7 @@ function settingValue(setting: Setting, value: CellValue, label: string): string
   const field = setting.label.toLowerCase();
   if (setting.kind === 'text') return String(value).trim();
   if (setting.kind === 'number')
-    return parseNumber(value, field, setting.bounds, unitFrom(setting, label, field));
+    return parseNumber(value, field, setting.bounds, unitFrom(setting, label));
   const text = String(value).trim().toLowerCase();
   const found = setting.choices.find((choice) => choice.toLowerCase() === text);
   if (found === undefined)
@@ -45,7 +45,11 @@ function settingValue(setting: Setting, value: CellValue, label: string): string
   return found;
 }
 
-function unitFrom(setting: Setting, label: string, field: string): UnitName | undefined {
+/**
+ * The unit that a setting's row states.
+ * @throws InputError when it is not a unit of this setting
+ */
+export function unitFrom(setting: Setting, label: string): UnitName | undefined {
   if (setting.kind !== 'number' || setting.measure === undefined) return undefined;
   const usual = MEASURES[setting.measure].US;
   if (label === '' && UNITS[usual].label === '') return usual;
@@ -55,7 +59,7 @@ function unitFrom(setting: Setting, label: string, field: string): UnitName | un
   );
   if (unit === undefined)
     throw new InputError({
-      field: `unit of ${field}`,
+      field: `unit of ${setting.label.toLowerCase()}`,
       rule: { kind: 'form', wanted: `a unit such as ${UNITS[usual].label}` },
       value: label,
     });
