@@ -1,6 +1,12 @@
 /** A place on the sheet: something to read, to tick, or to write on. */
 export type SheetCell =
-  | { readonly kind: 'text'; readonly text: string; readonly size?: 'key' | 'strong' | 'small' }
+  | {
+      readonly kind: 'text';
+      readonly text: string;
+      readonly size?: 'key' | 'strong' | 'small';
+      /** The same figure in another unit, printed small behind it. */
+      readonly note?: string;
+    }
   /** Boxes to tick, one for each cup or item. */
   | { readonly kind: 'boxes'; readonly count: number }
   /** White space to write on, with the unit printed beside it. */

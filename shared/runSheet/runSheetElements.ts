@@ -119,7 +119,10 @@ function itemElement(item: string): PlainElement {
 function cellElement(cell: SheetCell): PlainElement {
   switch (cell.kind) {
     case 'text':
-      return element('span', cell.size ? `value ${cell.size}` : 'value', [cell.text]);
+      return element('span', cell.size ? `value ${cell.size}` : 'value', [
+        cell.text,
+        ...(cell.note === undefined ? [] : [element('span', 'note', [cell.note])]),
+      ]);
     case 'boxes':
       return element(
         'span',

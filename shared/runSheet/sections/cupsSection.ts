@@ -16,8 +16,8 @@ export function cupsSection(plan: OrderPlan): SheetSection {
   const rows = plan.layers.flatMap((layer) => rowsOf(layer, plan));
   const table: SheetBlock = {
     kind: 'table',
-    headings: ['Layer', 'Material', 'Lot', 'In each cup', 'Cups done', 'Actual'],
-    widths: [15, 24, 11, 25, 15, 10],
+    headings: ['Layer', 'Material', 'Lot', 'In each cup', 'Cups', 'Actual'],
+    widths: [17, 35, 16, 31, 16, 15],
     rows,
   };
   return {
@@ -32,17 +32,22 @@ function rowsOf(layer: LayerPlan, plan: OrderPlan): readonly (readonly SheetCell
     text(`${layer.order} ${layer.layer}`, 'strong'),
     text(layer.base),
     text(layer.lot, 'small'),
-    text(`${sayGrams(layer.cupMass)} (${sayVolume(layer.cupVolume, plan.system)})`, 'strong'),
+    {
+      kind: 'text',
+      text: sayGrams(layer.cupMass),
+      size: 'strong',
+      note: sayVolume(layer.cupVolume, plan.system),
+    } as const,
     ticks(layer.cups),
-    write('g'),
+    write(),
   ];
   const doses = layer.doses.map((dose) => [
     text(''),
     text(dose.material),
     text(dose.lot, 'small'),
-    text(doseText(dose), 'strong'),
+    doseCell(dose),
     ticks(layer.cups),
-    write(dose.measure.kind === 'drops' ? 'drops' : 'g'),
+    write(),
   ]);
   return [base, ...doses];
 }
@@ -51,19 +56,17 @@ function ticks(count: number): SheetCell {
   return count > MOST_BOXES ? write(`of ${count}`) : { kind: 'boxes', count };
 }
 
-/** A dose as it is measured: whole drops, a spoon with its grams, or grams. */
-export function doseText(dose: DosePlan): string {
-  if (dose.measure.kind === 'drops') return sayCount(dose.measure.drops, 'drop');
-  if (dose.measure.kind === 'powder')
-    return `${sayGrams(dose.mass)} (${dose.measure.spoons} level)`;
-  return sayGrams(dose.mass);
+/** A dose as it is measured: whole drops, grams with the nearest spoon, or grams. */
+export function doseCell(dose: DosePlan): SheetCell {
+  if (dose.measure.kind === 'drops') return text(sayCount(dose.measure.drops, 'drop'), 'strong');
+  const grams = sayGrams(dose.mass);
+  if (dose.measure.kind === 'scale') return text(grams, 'strong');
+  return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
 }
 
 function cookingLine(plan: OrderPlan): string {
   const cooked = sayTemperature(plan.cookTemperature, plan.system);
-  const cook = `Cook each cup to ${cooked} in short bursts, about ${sayDuration(plan.cookTime)} in all, stirring and reading between.`;
-  const pours = `One cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then back to heat.`;
-  return `${cook} ${pours}`;
+  return `Cook each to ${cooked} in short bursts, about ${sayDuration(plan.cookTime)} in all; stir and read between.`;
 }
 
 function proposalLines(plan: OrderPlan): readonly string[] {

@@ -37,13 +37,26 @@ function timelineTable(plan: OrderPlan, first: number, last: number): SheetBlock
       'Layer',
       'Fill to',
       'Cup at',
-      'Pour after',
-      'Pour before',
+      'Not before',
+      'Not after',
       ...numbers.flatMap((round) => [`Round ${round} cup`, 'Gap']),
     ],
-    widths: [14, 9, 11, 13, 15, ...numbers.flatMap(() => [10, 9])],
-    rows: plan.layers.map((layer) => [...plannedCells(layer, plan), ...actual]),
+    widths: [16, 11, 13, 16, 15, ...numbers.flatMap(() => [10, 9])],
+    rows: [
+      topRow(plan, numbers),
+      ...plan.layers.map((layer) => [...plannedCells(layer, plan), ...actual]),
+    ],
   };
+}
+
+/** The mold top is read before every round; later rounds start on a mold that has been off the plate. */
+function topRow(plan: OrderPlan, rounds: readonly number[]): readonly SheetCell[] {
+  const target =
+    plan.plate.kind === 'reachable'
+      ? text(sayTemperature(plan.plate.topTarget, plan.system, 'up'), 'strong')
+      : text('–');
+  const readings = rounds.flatMap(() => [write(plan.system === 'US' ? '°F' : '°C'), text('')]);
+  return [text('Mold top', 'strong'), text(''), target, text(''), text(''), ...readings];
 }
 
 function plannedCells(layer: LayerPlan, plan: OrderPlan): readonly SheetCell[] {
@@ -71,7 +84,8 @@ function latestText({ window }: LayerPlan): string {
 }
 
 function paceLine(plan: OrderPlan): string {
-  const each = `Times run from the pour of the layer before in the same cavity; pouring a round takes ${sayDuration(plan.layerTime)} a layer.`;
-  const demold = `Plate off after the last top-off; out of the mold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)} off the plate.`;
-  return `${each} ${demold}`;
+  const each = `Times run from the pour of the layer below in the same cavity, on a mold that stays hot.`;
+  const cup = `One cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then goes back to heat; a layer of a round takes ${sayDuration(plan.layerTime)}.`;
+  const demold = `Plate off at the last top-off; out of the mold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)} off the plate.`;
+  return `${each} ${cup} ${demold}`;
 }

@@ -26,16 +26,15 @@ export function signOffSection(plan: OrderPlan): SheetSection {
   }));
   return {
     name: 'sign-off',
-    heading: 'Tear test across the layers, weight, sign-off',
+    heading: 'Tear test across the layers, piece weight, sign-off',
     blocks: [
-      { kind: 'facts', facts: tests },
       {
         kind: 'facts',
         facts: [
-          { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },
+          ...tests,
+          { label: 'Piece', cell: write(plan.system === 'US' ? 'oz' : 'g') },
           { label: 'Poured by', cell: write() },
           { label: 'Checked by', cell: write() },
-          { label: 'Done at', cell: write() },
         ],
       },
     ],

@@ -11,7 +11,7 @@ import { sayDuration, sayTemperature } from '../say.ts';
 
 /** Said wherever a mold reading is asked for. */
 export const READING_ADVICE =
-  'Read the mold top with a surface probe, or infrared aimed at tape or matt paint: bare metal reads far too low.';
+  'Read the mold top with a surface probe, or infrared on tape or matt paint: bare metal reads far too low.';
 
 /** The plate: dial, when on, and the reading that starts the run. */
 export function plateSection(plan: OrderPlan): SheetSection {
@@ -37,7 +37,6 @@ export function plateSection(plan: OrderPlan): SheetSection {
 
 function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
   const { system } = plan;
-  const unit = system === 'US' ? '°F' : '°C';
   return [
     { label: 'Set to', cell: text(sayTemperature(plate.setting, system), 'key') },
     { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
@@ -46,7 +45,6 @@ function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
       cell: text(sayTemperature(plate.topTarget, system, 'up'), 'key'),
     },
     { label: 'First pour', cell: firstPourCell(plan) },
-    { label: 'Top read', cell: write(unit) },
   ];
 }
 
