@@ -79,6 +79,27 @@ export function formatDate(instant: number, zone: string, pattern: string): stri
   });
 }
 
+/**
+ * The instant that a text means in a zone, as `Utilities.parseDate` reads it: the letters y M d H m s, all in digits.
+ *
+ * @throws Error when the text does not follow the pattern
+ */
+export function parseDate(text: string, zone: string, pattern: string): number {
+  const letters: string[] = [];
+  const form = pattern.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/([A-Za-z])\1*/g, (token) => {
+    if (!/^(y+|M{1,2}|d+|H+|m+|s+)$/.test(token))
+      throw new Error(`Utilities.parseDate: the workbench does not know the pattern "${token}"`);
+    letters.push(token.charAt(0));
+    return '(\\d+)';
+  });
+  const digits = new RegExp(`^${form}$`).exec(text)?.slice(1).map(Number);
+  if (!digits) throw new Error(`Invalid argument: ${text}`);
+  const read = (letter: string, absent: number) => digits[letters.indexOf(letter)] ?? absent;
+  const days = Date.UTC(read('y', 1970), read('M', 1) - 1, read('d', 1));
+  const wall = days + ((read('H', 0) * 60 + read('m', 0)) * 60 + read('s', 0)) * 1000;
+  return serialToInstant(wall / DAY + EPOCH_SERIAL, zone);
+}
+
 function dateField(wall: Date, token: string): string {
   const pad = (value: number) => String(value).padStart(token.length, '0');
   switch (token[0]) {

@@ -1,5 +1,5 @@
 import { isDateMark } from '../cells.ts';
-import { formatDate } from '../dates.ts';
+import { formatDate, parseDate } from '../dates.ts';
 import type { MenuItem } from '../Host.ts';
 import { SELF } from '../standIn/protocol.ts';
 import { mismatch, number, optionalText, pointed, text, whole } from './args.ts';
@@ -182,6 +182,9 @@ export const UTILITIES: Methods<GoogleAppsScript.Utilities.Utilities, null> = {
     if (!isDateMark(date)) throw mismatch(args);
     return formatDate(date.$date, text(args, 1), text(args, 2));
   }),
+  parseDate: answer((_session, _ref, args) => ({
+    $date: parseDate(text(args, 0), text(args, 1), text(args, 2)),
+  })),
   sleep: answer(
     (_session, _ref, args) =>
       new Promise((resolve) => setTimeout(() => resolve(undefined), number(args, 0))),
