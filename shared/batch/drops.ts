@@ -1,0 +1,48 @@
+import { requireNumber } from '../errors/requireNumber.ts';
+
+export interface DropsWanted {
+  /** Drops that the recipe scales to in one cup, > 0, seldom whole */
+  readonly drops: number;
+  /** Largest error of the rounded count, above 0 to 0.5 */
+  readonly tolerance: number;
+  /** Fewest drops a cut should give, whole, >= 1 */
+  readonly leastDrops: number;
+}
+
+export type WholeDrops =
+  | { readonly kind: 'drops'; readonly drops: number; readonly error: number }
+  | {
+      readonly kind: 'not whole';
+      /** The smallest batch, as a multiple of this cup, that takes whole drops, and how many */
+      readonly batch: number;
+      readonly batchDrops: number;
+      /** Parts of cut colorant for one part of colorant, and the drops of it, with their error */
+      readonly cut: number;
+      readonly cutDrops: number;
+      readonly cutError: number;
+    };
+
+/**
+ * A dose in whole drops, or what would make it so: first a larger batch, then a cut of the colorant
+ * (one part in `cut` parts in all) that gives at least `leastDrops` drops. Weighing is always open and is the caller's to offer.
+ * @throws InputError on a figure out of range
+ */
+export function wholeDrops({ drops, tolerance, leastDrops }: DropsWanted): WholeDrops {
+  requireNumber(drops, 'drops', { greaterThan: 0 });
+  requireNumber(tolerance, 'dose tolerance', { greaterThan: 0, atMost: 0.5 });
+  requireNumber(leastDrops, 'fewest drops', { atLeast: 1, whole: true });
+  const rounded = Math.round(drops);
+  const error = rounded / drops - 1;
+  if (rounded >= 1 && Math.abs(error) <= tolerance) return { kind: 'drops', drops: rounded, error };
+  const batchDrops = Math.ceil(drops);
+  const cut = Math.ceil(leastDrops / drops);
+  const cutDrops = Math.round(drops * cut);
+  return {
+    kind: 'not whole',
+    batch: batchDrops / drops,
+    batchDrops,
+    cut,
+    cutDrops,
+    cutError: cutDrops / (drops * cut) - 1,
+  };
+}
