@@ -1,4 +1,4 @@
-import type { ICellData, IRange, IStyleData, Nullable, Worksheet } from '@univerjs/core';
+import type { ICellData, IRange, IStyleData, Worksheet } from '@univerjs/core';
 import type { ISetRangeValuesMutationParams } from '@univerjs/sheets';
 import { type Box, eachCell, parseA1, splitSheet } from './a1.ts';
 import type { Engine } from './engine.ts';
@@ -68,14 +68,18 @@ export function usedSize(
   sheet: Worksheet,
 ): { readonly rows: number; readonly columns: number } {
   let [rows, columns] = [0, 0];
-  const count = (row: number, column: number, cell: Nullable<ICellData>) => {
-    if (!cell?.f && !cell?.si && (cell?.v === undefined || cell.v === null || cell.v === ''))
-      return;
+  const count = (row: number, column: number) => {
     rows = Math.max(rows, row + 1);
     columns = Math.max(columns, column + 1);
   };
-  sheet.getCellMatrix().forValue((row, column, cell) => count(row, column, cell));
-  new core.ObjectMatrix(engine.spilled(sheet.getSheetId())).forValue(count);
+  sheet.getCellMatrix().forValue((row, column, cell) => {
+    const filled = cell?.v !== undefined && cell.v !== null && cell.v !== '';
+    if (filled || cell?.f || cell?.si) count(row, column);
+  });
+  // As on the platform an empty text that spilled in counts as content.
+  new core.ObjectMatrix(engine.spilled(sheet.getSheetId())).forValue((row, column, cell) => {
+    if (cell?.v !== undefined && cell.v !== null) count(row, column);
+  });
   return { rows, columns };
 }
 

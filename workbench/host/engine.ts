@@ -36,7 +36,7 @@ export interface Engine {
   spillExtents(sheet: string): Readonly<Record<number, Readonly<Record<number, IRange>>>>;
   validationAt(sheet: string, row: number, column: number): ISheetDataValidationRule | undefined;
   validations(sheet: string): readonly ISheetDataValidationRule[];
-  hasFilter(sheet: string): boolean;
+  filterRange(sheet: string): IRange | undefined;
   definedNames(): Readonly<Record<string, IDefinedNamesServiceParam>>;
   /** The mutations that put the last calculated values into another copy of the workbook. */
   results(): readonly IMutationInfo[];
@@ -117,7 +117,7 @@ function readers(injector: Injector, unit: string) {
     validationAt: (sheet: string, row: number, column: number) =>
       rules.getRuleByLocation(unit, sheet, row, column),
     validations: (sheet: string) => rules.getRules(unit, sheet),
-    hasFilter: (sheet: string) => filters.getFilterModel(unit, sheet) != null,
+    filterRange: (sheet: string) => filters.getFilterModel(unit, sheet)?.getRange(),
     definedNames: () => names.getDefinedNameMap(unit) ?? {},
   };
 }

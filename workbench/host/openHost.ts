@@ -29,6 +29,7 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const functions = functionCalls(addOn, () => calculating, options.now);
   const made = sheetFunctions(addOn.sheetFunctions, zone, functions.run);
   const engine = startEngine(stored?.workbook ?? emptyWorkbook(unit, 'Workbook'), made);
+  for (const { id, params } of stored?.setup ?? []) engine.mutate(id, params, 'host');
   const state = hostState(engine, functions, stored?.extras ?? NO_EXTRAS);
   const menus: Menu[] = [];
   const desk = questionDesk(state);

@@ -278,7 +278,7 @@ export const SHEET: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
   addDeveloperMetadata: write((session, ref, args) => addMetadata(session, ref.sheet, args)),
   getDeveloperMetadata: answer((session, ref) => metadataOf(session, ref.sheet)),
   getFilter: answer((session, ref) =>
-    session.platform.engine.hasFilter(ref.sheet) ? { $object: 'Filter', ref } : null,
+    session.platform.engine.filterRange(ref.sheet) ? { $object: 'Filter', ref } : null,
   ),
 };
 

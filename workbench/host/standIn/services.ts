@@ -45,22 +45,27 @@ export function installServices(realm: Realm, surface: Surface, transport: Trans
   function call(proxy: object, handle: Handle, method: string, args: readonly unknown[]): unknown {
     const reply: ServiceReply = transport({
       object: handle.object,
-      ref: handle.ref,
+      ref: encode(handle.ref, handles),
       method,
       args: args.map((arg) => encode(arg, handles)),
     });
     if (reply.kind === 'error') throw realm.error(reply.message);
     if (reply.self !== undefined) handle.ref = reply.self;
     if (reply.value === undefined) return undefined;
-    return realm.revive(JSON.stringify(reply.value), (mark) => {
+    return realm.revive(JSON.stringify(reply.value, sealed), (mark) => {
       if (isSelfMark(mark)) return proxy;
-      return isObjectMark(mark) ? make(mark.$object, mark.ref) : mark;
+      return isObjectMark(mark) ? make(mark.$object, JSON.parse(String(mark.ref))) : mark;
     });
   }
 
   for (const [name, object] of Object.entries(surface.globals)) {
     Object.defineProperty(realm.context, name, { value: make(object, null), enumerable: false });
   }
+}
+
+/** What an object points to passes as text, so that marks inside it are not revived. */
+function sealed(_key: string, value: unknown): unknown {
+  return isObjectMark(value) ? { $object: value.$object, ref: JSON.stringify(value.ref) } : value;
 }
 
 function constantsOf(realm: Realm, name: string, values: readonly string[]): object {
@@ -80,7 +85,10 @@ function encode(value: unknown, handles: WeakMap<object, Handle>): unknown {
   if (typeof value === 'function') throw new Error('a function cannot be passed to the platform');
   if (typeof value !== 'object' || value === null) return value ?? null;
   const handle = handles.get(value);
-  if (handle) return { $object: handle.object, ref: handle.ref } satisfies ObjectMark;
+  // What it points to may hold platform objects too, as a rule holds the range of its list.
+  if (handle) {
+    return { $object: handle.object, ref: encode(handle.ref, handles) } satisfies ObjectMark;
+  }
   if (isDate(value)) return { $date: value.getTime() };
   if (Array.isArray(value)) return value.map((item) => encode(item, handles));
   return Object.fromEntries(

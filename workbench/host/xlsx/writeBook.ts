@@ -1,0 +1,35 @@
+import { Workbook } from '@cj-tech-master/excelts';
+import type { Worksheet as UniverSheet } from '@univerjs/core';
+import { splitSheet } from '../a1.ts';
+import type { Engine } from '../engine.ts';
+import type { Extras } from '../extras.ts';
+import { type HiddenPart, writeHidden } from './hiddenSheet.ts';
+import { ruleToFile } from './rulesInFile.ts';
+import { writeSheet } from './writeSheet.ts';
+
+/** The workbook as the bytes of an .xlsx file. */
+export async function writeBook(engine: Engine, extras: Extras): Promise<Uint8Array> {
+  const workbook = new Workbook();
+  workbook.creator = 'workbench';
+  for (const sheet of engine.workbook.getSheets()) writeSheet(engine, workbook, sheet);
+  for (const item of Object.values(engine.definedNames())) {
+    const target = item.formulaOrRefString.replace(/^=/, '');
+    if (splitSheet(target).sheet !== undefined) workbook.definedNames.add(target, item.name);
+  }
+  writeHidden(workbook, hiddenPart(engine, extras));
+  return new Uint8Array(await workbook.xlsx.writeBuffer());
+}
+
+function hiddenPart(engine: Engine, extras: Extras): HiddenPart {
+  const sheets = engine.workbook.getSheets().map((sheet: UniverSheet) => ({
+    id: sheet.getSheetId(),
+    name: sheet.getName(),
+    rows: sheet.getRowCount(),
+    columns: sheet.getColumnCount(),
+    spills: Object.values(engine.spillExtents(sheet.getSheetId())).flatMap((row) =>
+      Object.values(row),
+    ),
+    rules: engine.validations(sheet.getSheetId()).filter((rule) => ruleToFile(rule) === undefined),
+  }));
+  return { sheets, extras };
+}
