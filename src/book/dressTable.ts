@@ -1,6 +1,11 @@
 import type { Column } from '../../shared/book/column.ts';
 import { headingNote } from '../../shared/book/headingNote.ts';
-import { COMPUTED_COLOR, FREEZE_FROM_COLUMNS, LAYOUT_VERSION } from '../../shared/book/layout.ts';
+import {
+  COMPUTED_COLOR,
+  FREEZE_FROM_COLUMNS,
+  HEADING_COLOR,
+  LAYOUT_VERSION,
+} from '../../shared/book/layout.ts';
 import { numberFormat } from '../../shared/book/numberFormat.ts';
 import type { UnitName } from '../../shared/units/units.ts';
 import { columnRule } from './columnRule.ts';
@@ -10,6 +15,12 @@ import { styleHeadings } from './styleHeadings.ts';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
+interface Dressed {
+  readonly column: Column;
+  readonly index: number;
+  readonly unit?: UnitName | undefined;
+}
+
 /**
  * Formats, notes, widths and drop-downs of a sheet's known columns. Values and unknown columns stay as they are.
  * @param scope every known column, or only those that were added just now
@@ -18,32 +29,44 @@ export function dressTable(
   { key, sheet, found, computed, table, added }: LaidTable,
   scope: 'all' | 'added',
 ): void {
-  const isMeant = (column: Column) => scope === 'all' || added.includes(column);
-  for (const { column, index, unit } of found.places)
-    if (isMeant(column)) dressColumn(sheet, column, index, unit);
-  for (const { column, index } of computed)
-    if (isMeant(column)) dressColumn(sheet, column, index, undefined);
+  const known: readonly Dressed[] = [...found.places, ...computed];
+  const meant = known.filter(({ column }) => scope === 'all' || added.includes(column));
+  for (const run of sideBySide(meant)) dressRun(sheet, run);
+  for (const one of meant) dressColumn(sheet, one);
   if (scope === 'added') return;
   sheet.setFrozenRows(1);
   if (Object.keys(table.columns).length >= FREEZE_FROM_COLUMNS) sheet.setFrozenColumns(1);
   writeMark(sheet, key, LAYOUT_VERSION);
 }
 
-function dressColumn(
-  sheet: Sheet,
-  column: Column,
-  index: number,
-  unit: UnitName | undefined,
-): void {
-  const note = headingNote(column, unit);
-  const heading = sheet.getRange(1, index + 1);
-  if (column.kind === 'computed') styleHeadings(heading, COMPUTED_COLOR);
-  else styleHeadings(heading);
-  heading.setNote(note);
+/** Columns in runs without a gap, since each call to the platform costs time. */
+function sideBySide(columns: readonly Dressed[]): readonly (readonly Dressed[])[] {
+  const runs: Dressed[][] = [];
+  for (const one of [...columns].sort((left, right) => left.index - right.index)) {
+    const run = runs[runs.length - 1];
+    const before = run?.[run.length - 1];
+    if (run && before?.index === one.index - 1) run.push(one);
+    else runs.push([one]);
+  }
+  return runs;
+}
+
+function dressRun(sheet: Sheet, run: readonly Dressed[]): void {
+  const first = (run[0]?.index ?? 0) + 1;
+  const headings = sheet.getRange(1, first, 1, run.length);
+  styleHeadings(headings);
+  headings.setBackgrounds([
+    run.map(({ column }) => (column.kind === 'computed' ? COMPUTED_COLOR : HEADING_COLOR)),
+  ]);
+  headings.setNotes([run.map(({ column, unit }) => headingNote(column, unit))]);
+  sheet.getRange(2, first, sheet.getMaxRows() - 1, run.length).setVerticalAlignment('top');
+}
+
+function dressColumn(sheet: Sheet, { column, index, unit }: Dressed): void {
   sheet.setColumnWidth(index + 1, column.width);
   const cells = sheet.getRange(2, index + 1, sheet.getMaxRows() - 1, 1);
-  cells.setNumberFormat(numberFormat(column)).setVerticalAlignment('top');
+  cells.setNumberFormat(numberFormat(column));
   if (column.kind === 'computed' && column.places === undefined) cells.setWrap(true);
-  const rule = columnRule(column, note);
+  const rule = columnRule(column, headingNote(column, unit));
   if (rule) cells.setDataValidation(rule);
 }

@@ -1,11 +1,9 @@
 import { HEADING_COLOR } from '../../shared/book/layout.ts';
 
-type Range = GoogleAppsScript.Spreadsheet.Range;
-
 /** The look of heading cells. */
-export function styleHeadings(range: Range, color: string = HEADING_COLOR): void {
+export function styleHeadings(range: GoogleAppsScript.Spreadsheet.Range): void {
   range
-    .setBackground(color)
+    .setBackground(HEADING_COLOR)
     .setFontColor('#000000')
     .setFontWeight('bold')
     .setWrap(true)
