@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { logChanceAllGood, meanYield, nextBadRatio, type YieldBelief } from './goodPieces.ts';
+import { logChanceAllGood, meanYield, nextBadRatio, type YieldBelief } from './yieldBelief.ts';
 
 /** Past this many pieces for each good one wanted, the yield is too poor to plan with. */
 const MOST_PER_GOOD = 20;
