@@ -4,7 +4,7 @@ import { sheetNamed, sheetSize } from './book.ts';
 import { callRunner, type Service } from './callRunner.ts';
 import type { CallResult, Host, Selection } from './Host.ts';
 import type { HostState } from './hostState.ts';
-import type { Mode, Platform, Session } from './platform/session.ts';
+import { type Mode, type Platform, readsValues, type Session } from './platform/session.ts';
 import { methodOf, replyOf, requireAllowed } from './platform/surface.ts';
 import { jsonOnly } from './standIn/jsonOnly.ts';
 import { messageOf } from './standIn/runJob.ts';
@@ -111,7 +111,7 @@ function serviceFor(session: Session): Service {
       const method = methodOf(call);
       if (!method) throw new Error(`${call.object}.${call.method} does not exist`);
       requireAllowed(session, call, method);
-      if (method.effect === 'values') await session.platform.settled();
+      if (readsValues(method.effect)) await session.platform.settled();
       return replyOf(await method.run(session, call.ref, call.args));
     } catch (error) {
       return { kind: 'error', message: messageOf(error) };

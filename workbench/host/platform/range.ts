@@ -4,6 +4,7 @@ import { changesFor, rangeOf, sheetById, writeCells } from '../book.ts';
 import { SELF } from '../standIn/protocol.ts';
 import { core, sheets, sheetsFilter } from '../univer.ts';
 import { matrix, optionalWhole, pointed, whole } from './args.ts';
+import { fromUniver } from './foundRule.ts';
 import { addProtection } from './protection.ts';
 import { RANGE_FORMAT } from './rangeFormat.ts';
 import { all, one, RANGE_VALUES } from './rangeValues.ts';
@@ -18,7 +19,7 @@ import {
   sheetOf,
   writeChecked,
 } from './refs.ts';
-import { fromUniver, NEW_RULE, type RuleRef, setRule } from './rules.ts';
+import { NEW_RULE, type RuleRef, setRule } from './rules.ts';
 import { answer, type Methods, type Session, ui, write } from './session.ts';
 
 const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };

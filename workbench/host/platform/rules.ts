@@ -1,14 +1,14 @@
 import type { ISheetDataValidationRule } from '@univerjs/core';
 import { formatA1, quoteSheet } from '../a1.ts';
-import { findRange, rangeOf, sheetById } from '../book.ts';
+import { rangeOf, sheetById } from '../book.ts';
 import { isDateMark } from '../cells.ts';
 import { instantToSerial } from '../dates.ts';
-import { isObjectMark, type ObjectMark } from '../standIn/protocol.ts';
+import { isObjectMark } from '../standIn/protocol.ts';
 import { core, dataValidation } from '../univer.ts';
 import { list, text } from './args.ts';
-import { type RangeRef, rangeMark } from './refs.ts';
+import type { RangeRef } from './refs.ts';
 import type { Session } from './session.ts';
-import { joinList, splitList } from './validation.ts';
+import { joinList } from './validation.ts';
 
 /** A rule before it is set on cells. */
 export interface RuleRef {
@@ -21,7 +21,7 @@ export interface RuleRef {
 export const NEW_RULE: RuleRef = { criteria: null, values: [], allowInvalid: true, help: null };
 
 /** Number and date criteria: the platform's name and Univer's operator. */
-const COMPARISONS = {
+export const COMPARISONS = {
   BETWEEN: 'between',
   NOT_BETWEEN: 'notBetween',
   EQUAL_TO: 'equal',
@@ -32,7 +32,7 @@ const COMPARISONS = {
   LESS_THAN_OR_EQUAL_TO: 'lessThanOrEqual',
 } as const;
 
-const DATE_COMPARISONS: Readonly<Record<string, string>> = {
+export const DATE_COMPARISONS: Readonly<Record<string, string>> = {
   DATE_AFTER: 'greaterThan',
   DATE_BEFORE: 'lessThan',
   DATE_ON_OR_AFTER: 'greaterThanOrEqual',
@@ -131,50 +131,6 @@ function operator(name: string): Pick<RuleKind, 'operator'> {
   const found = Object.values(core.DataValidationOperator).find((item) => item === name);
   if (!found) throw new Error(`The workbench does not know the comparison ${name}`);
   return { operator: found };
-}
-
-/** The platform's form of a rule found on a cell. */
-export function fromUniver(
-  session: Session,
-  sheet: string,
-  rule: ISheetDataValidationRule,
-): ObjectMark {
-  const ref: RuleRef = {
-    ...criteriaOf(session, sheet, rule),
-    allowInvalid: rule.errorStyle !== core.DataValidationErrorStyle.STOP,
-    help: rule.prompt ?? null,
-  };
-  return { $object: 'DataValidation', ref };
-}
-
-function criteriaOf(
-  session: Session,
-  sheet: string,
-  rule: ISheetDataValidationRule,
-): Pick<RuleRef, 'criteria' | 'values'> {
-  const source = rule.formula1 ?? '';
-  const { DataValidationType: types } = core;
-  if (rule.type === types.CHECKBOX) return { criteria: 'CHECKBOX', values: [] };
-  if (rule.type === types.CUSTOM) return { criteria: 'CUSTOM_FORMULA', values: [source] };
-  if (rule.type === types.LIST && source.startsWith('=')) {
-    const found = findRange(session.platform.engine, source.slice(1), sheet);
-    const values = [found ? rangeMark(found.sheet, found.box) : null, rule.showDropDown === true];
-    return { criteria: 'VALUE_IN_RANGE', values };
-  }
-  if (rule.type === types.LIST) {
-    return { criteria: 'VALUE_IN_LIST', values: [splitList(source), rule.showDropDown === true] };
-  }
-  const names = rule.type === types.DATE ? Object.entries(DATE_COMPARISONS) : numberNames();
-  const name = names.find(([, item]) => item === rule.operator)?.[0] ?? null;
-  const bounds = [rule.formula1, rule.formula2].filter((bound) => bound !== undefined);
-  if (rule.type === types.DATE && bounds[1] === '2958465') {
-    return { criteria: 'DATE_IS_VALID_DATE', values: [] };
-  }
-  return { criteria: name, values: bounds.map(Number) };
-}
-
-function numberNames(): readonly (readonly [string, string])[] {
-  return Object.entries(COMPARISONS).map(([name, item]) => [`NUMBER_${name}`, item] as const);
 }
 
 /** Puts a rule on a range, or takes the rules there away. */

@@ -4,7 +4,6 @@ import type { AddOn } from '../addOn.ts';
 import type { Engine } from '../engine.ts';
 import type { Extras } from '../extras.ts';
 import type { MenuItem, UiRequest } from '../Host.ts';
-import type { ServiceCall } from '../standIn/protocol.ts';
 
 /** What the platform lets a run of the add-on do. */
 export type Mode = 'full' | 'simple trigger' | 'custom function';
@@ -47,9 +46,14 @@ export interface Session {
 
 /**
  * What a method does beyond answering from what it points to: `values` reads calculated values, `write` changes the
- * spreadsheet, `ui` shows something.
+ * spreadsheet, `write below values` changes it where the calculated values end, `ui` shows something.
  */
-export type Effect = 'none' | 'values' | 'write' | 'ui';
+export type Effect = 'none' | 'values' | 'write' | 'write below values' | 'ui';
+
+/** Whether a method has to wait until every formula is calculated. */
+export function readsValues(effect: Effect): boolean {
+  return effect === 'values' || effect === 'write below values';
+}
 
 export interface Method<Ref> {
   readonly effect: Effect;
@@ -91,8 +95,4 @@ export function withSelf(ref: unknown, value: unknown): WithSelf {
 
 export function isWithSelf(value: unknown): value is WithSelf {
   return typeof value === 'object' && value !== null && '$ref' in value;
-}
-
-export function nameOf(call: ServiceCall): string {
-  return `${call.object}.${call.method}`;
 }

@@ -5,22 +5,19 @@ import { PROTECTION } from './protection.ts';
 import { RANGE } from './range.ts';
 import {
   CONSOLE,
-  HTML_OUTPUT,
-  HTML_SERVICE,
   LOCK,
   LOCK_SERVICE,
   LOGGER,
-  MENU,
   PROPERTIES,
   PROPERTIES_SERVICE,
   SESSION,
-  UI,
   USER,
   UTILITIES,
 } from './services.ts';
 import { isWithSelf, type Method, type Session } from './session.ts';
 import { FILTER, SHEET } from './sheet.ts';
 import { SPREADSHEET, SPREADSHEET_APP } from './spreadsheet.ts';
+import { HTML_OUTPUT, HTML_SERVICE, MENU, UI } from './ui.ts';
 
 /** Every platform class the stand-in knows, by the name its objects carry. */
 const CLASSES = {
@@ -118,7 +115,11 @@ export function methodOf(call: ServiceCall): Method<unknown> | undefined {
 /** @throws Error in the platform's words when a run of this kind may not do that */
 export function requireAllowed(session: Session, call: ServiceCall, method: Method<unknown>): void {
   const name = `${call.object}.${call.method}`;
-  if (session.mode === 'custom function' && (method.effect === 'write' || method.effect === 'ui')) {
+  if (
+    session.mode === 'custom function' &&
+    method.effect !== 'none' &&
+    method.effect !== 'values'
+  ) {
     throw new Error(`You do not have permission to call ${call.method}`);
   }
   if (session.mode === 'simple trigger' && method.effect === 'ui') {

@@ -1,0 +1,120 @@
+import { changeLayout, rangeOf, sheetSize } from '../book.ts';
+import { SELF } from '../standIn/protocol.ts';
+import { sheets } from '../univer.ts';
+import { optionalWhole, whole } from './args.ts';
+import { type SheetRef, sheetOf } from './refs.ts';
+import { answer, type Methods, type Session, write } from './session.ts';
+import { band, type Kind, sheetMutation } from './sheetBand.ts';
+
+function insert(kind: Kind, place: 'after' | 'before', counts: 'counted' | 'single' = 'counted') {
+  return write<SheetRef>((session, ref, args) => {
+    const at = whole(args, 0) + (place === 'after' ? 1 : 0);
+    const size = sheetSize(sheetOf(session, ref))[kind];
+    if (at < 1 || at > size + 1) throw new Error(`Those ${kind} are out of bounds.`);
+    const count = counts === 'single' ? 1 : whole(args, 1);
+    changeLayout(
+      session.platform.engine,
+      ref.sheet,
+      `insert ${kind}`,
+      band(session, ref, kind, at, count),
+    );
+    return SELF;
+  });
+}
+
+function remove(kind: Kind) {
+  return write<SheetRef>((session, ref, args) => {
+    const [first, count] = [whole(args, 0), optionalWhole(args, 1) ?? 1];
+    const size = sheetSize(sheetOf(session, ref))[kind];
+    if (first < 1 || first + count - 1 > size) throw new Error(`Those ${kind} are out of bounds.`);
+    if (count === size) throw new Error(`You can't delete all the ${kind} on the sheet.`);
+    changeLayout(
+      session.platform.engine,
+      ref.sheet,
+      `remove ${kind}`,
+      band(session, ref, kind, first, count),
+    );
+  });
+}
+
+function bandMutation(id: string, kind: Kind) {
+  return sheetMutation(id, (session, ref, args) => ({
+    ranges: [rangeOf(band(session, ref, kind, whole(args, 0), optionalWhole(args, 1) ?? 1))],
+  }));
+}
+
+function sizeMutation(
+  id: string,
+  kind: Kind,
+  name: 'colWidth' | 'rowHeight',
+  counts: 'one' | 'many',
+) {
+  return sheetMutation(id, (session, ref, args) => ({
+    ranges: [
+      rangeOf(band(session, ref, kind, whole(args, 0), counts === 'one' ? 1 : whole(args, 1))),
+    ],
+    [name]: whole(args, counts === 'one' ? 1 : 2),
+  }));
+}
+
+function frozen(
+  session: Session,
+  ref: SheetRef,
+  part: { readonly xSplit?: number; readonly ySplit?: number },
+) {
+  const now = { ...sheetOf(session, ref).getConfig().freeze, ...part };
+  return {
+    xSplit: now.xSplit,
+    ySplit: now.ySplit,
+    startRow: now.ySplit === 0 ? -1 : now.ySplit,
+    startColumn: now.xSplit === 0 ? -1 : now.xSplit,
+  };
+}
+
+/** Rows, columns and their sizes. */
+export const SHEET_LAYOUT: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
+  getMaxRows: answer((session, ref) => sheetSize(sheetOf(session, ref)).rows),
+  getMaxColumns: answer((session, ref) => sheetSize(sheetOf(session, ref)).columns),
+  insertRowsAfter: insert('rows', 'after'),
+  insertRowsBefore: insert('rows', 'before'),
+  insertRowAfter: insert('rows', 'after', 'single'),
+  insertRowBefore: insert('rows', 'before', 'single'),
+  insertColumnsAfter: insert('columns', 'after'),
+  insertColumnsBefore: insert('columns', 'before'),
+  deleteRow: remove('rows'),
+  deleteRows: remove('rows'),
+  deleteColumn: remove('columns'),
+  deleteColumns: remove('columns'),
+  setColumnWidth: sizeMutation(
+    sheets.SetWorksheetColWidthMutation.id,
+    'columns',
+    'colWidth',
+    'one',
+  ),
+  setColumnWidths: sizeMutation(
+    sheets.SetWorksheetColWidthMutation.id,
+    'columns',
+    'colWidth',
+    'many',
+  ),
+  setRowHeight: sizeMutation(sheets.SetWorksheetRowHeightMutation.id, 'rows', 'rowHeight', 'one'),
+  setRowHeights: sizeMutation(sheets.SetWorksheetRowHeightMutation.id, 'rows', 'rowHeight', 'many'),
+  getColumnWidth: answer((session, ref, args) =>
+    sheetOf(session, ref).getColumnWidth(whole(args, 0) - 1),
+  ),
+  getRowHeight: answer((session, ref, args) =>
+    sheetOf(session, ref).getRowHeight(whole(args, 0) - 1),
+  ),
+  hideColumns: bandMutation(sheets.SetColHiddenMutation.id, 'columns'),
+  showColumns: bandMutation(sheets.SetColVisibleMutation.id, 'columns'),
+  hideRows: bandMutation(sheets.SetRowHiddenMutation.id, 'rows'),
+  showRows: bandMutation(sheets.SetRowVisibleMutation.id, 'rows'),
+  setFrozenRows: sheetMutation(sheets.SetFrozenMutation.id, (session, ref, args) =>
+    frozen(session, ref, { ySplit: whole(args, 0) }),
+  ),
+  setFrozenColumns: sheetMutation(sheets.SetFrozenMutation.id, (session, ref, args) =>
+    frozen(session, ref, { xSplit: whole(args, 0) }),
+  ),
+  getFrozenRows: answer((session, ref) => sheetOf(session, ref).getConfig().freeze.ySplit),
+  getFrozenColumns: answer((session, ref) => sheetOf(session, ref).getConfig().freeze.xSplit),
+};
