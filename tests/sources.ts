@@ -13,10 +13,10 @@ export const SOURCES = {
   FSIS: 'USDA FSIS, High Altitude Cooking and Food Safety, a third-party copy of its table',
   NOAABOIL: 'NOAA/NASA table of boiling point against elevation',
   INCROPERA:
-    'Incropera, DeWitt, Bergman, Lavine, Fundamentals of Heat and Mass Transfer, 6th ed., 2007',
-  CENGEL: 'Çengel, Ghajar, Heat and Mass Transfer, 4th ed., 2011',
+    'Incropera, DeWitt, Bergman, Lavine, Fundamentals of Heat and Mass Transfer, 6th ed., 2007; public transcriptions',
+  CENGEL: 'Çengel, Ghajar, Heat and Mass Transfer, 4th ed., 2011; public transcriptions',
   LIENHARD: 'Lienhard, Lienhard, A Heat Transfer Textbook, open edition',
-  HOLMAN: 'Holman, Heat Transfer, 10th ed., 2010',
+  HOLMAN: 'Holman, Heat Transfer, 10th ed., 2010; a public transcription',
   GEANKOPLIS: 'Geankoplis, Transport Processes and Unit Operations, 3rd ed., 1993',
   CARSLAW: 'Carslaw, Jaeger, Conduction of Heat in Solids, 2nd ed., 1959; from memory',
   OPENSTAXPHYSICS: 'OpenStax, College Physics, chapter 14',
@@ -28,6 +28,24 @@ export const SOURCES = {
     'J. Therm. Anal. Calorim., isothermal degradation of plasticized PVC 160 to 220 °C, c. 2011, abstract',
   HEATSTUDY:
     'numeric study made for this project outside of it: Python and scipy, implicit 1-D slab, 2-D groove, lumped block with a varying loss',
+  MILLERFREUND:
+    'Johnson, Miller and Freund’s Probability and Statistics for Engineers, ch. 4; public transcription',
+  STAT414: 'Penn State STAT 414, lesson 11.6, Example 11-2',
+  NEWCOMBE1998: 'Newcombe, Statistics in Medicine 17 (1998) 857-872, Table I; from memory',
+  WILSONPACKAGE: 'npm wilson-score-interval 2.1.0, README',
+  GELMAN: 'Gelman et al., Bayesian Data Analysis, 3rd ed., 2013; from memory',
+  'JOHNSON-KOTZ':
+    'Johnson, Kemp, Kotz, Univariate Discrete Distributions, 3rd ed., 2005; from memory',
+  JSTAT: 'npm jstat 1.9.6',
+  CRC: 'CRC Standard Mathematical Tables, mensuration; from memory',
+  KELL1975: 'Kell, J. Chem. Eng. Data 20 (1975) 97-105; from memory',
+  CIPMWATER:
+    'Tanaka et al., Metrologia 38 (2001) 301, recommended table of water density; from memory',
+  COMPOUNDER: 'thermoplastic compounder’s design note, weight-fraction / specific-volume method',
+  ADDITIVE: 'additive volumes, recomputed by hand',
+  SP430: 'NIST Special Publication 430, household weights and measures, 2004',
+  CFR101: '21 CFR 101.9(b)(5)(viii), nutrition-label measures',
+  GNUUNITS: 'GNU units, drop = 1/20 mL',
   TRADE: 'common practice, no source',
 } as const satisfies Readonly<Record<string, string>>;
 

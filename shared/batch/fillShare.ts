@@ -30,7 +30,8 @@ export function fillShare(profile: Profile, mark: number): number {
 /** Share of a whole ellipse below x of its height. */
 function segmentShare(x: number): number {
   const middle = 1 - 2 * x;
-  return (Math.acos(middle) - middle * 2 * Math.sqrt(x - x ** 2)) / Math.PI;
+  // the difference of two nearly equal terms may fall below nothing in the last digits
+  return Math.max(0, (Math.acos(middle) - middle * 2 * Math.sqrt(x - x ** 2)) / Math.PI);
 }
 
 /**

@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { cavityVolume } from '../../shared/batch/cavityVolume.ts';
+import { type LayerWanted, layerBatch } from '../../shared/batch/layerBatch.ts';
+import { pigmentCover } from '../../shared/batch/pigmentCover.ts';
+
+const PLAIN: LayerWanted = Object.freeze({
+  pieces: 10,
+  cavityVolume: 1e-5,
+  share: 0.5,
+  density: 1000,
+  overpour: 0,
+  cupLoss: 0,
+  colorCheck: 0,
+  cupFill: 1e-4,
+  expansion: 0,
+  temperatureRise: 0,
+});
+
+describe('layerBatch', () => {
+  test('with nothing lost is pieces x volume x share', () => {
+    expect(layerBatch(PLAIN)).toEqual({
+      cups: 1,
+      cupMass: 0.05,
+      cupVolume: 5e-5,
+      cupHotVolume: 5e-5,
+      totalMass: 0.05,
+      totalVolume: 5e-5,
+    });
+  });
+
+  test('a cup that just fits stays one cup', () => {
+    expect(layerBatch({ ...PLAIN, pieces: 20 }).cups).toBe(1);
+    expect(layerBatch({ ...PLAIN, pieces: 21 }).cups).toBe(2);
+  });
+
+  test('swelling counts against the cup', () => {
+    expect(layerBatch({ ...PLAIN, pieces: 19, expansion: 6.5e-4, temperatureRise: 142 }).cups).toBe(
+      2,
+    );
+  });
+
+  test('refuses a cup that its own loss fills', () => {
+    expect(() => layerBatch({ ...PLAIN, cupLoss: 0.2 })).toThrow('cup fill: greater than');
+  });
+
+  const wanted = fc.record({
+    pieces: fc.integer({ min: 1, max: 500 }),
+    cavityVolume: fc.double({ min: 1e-6, max: 5e-5, noNaN: true }),
+    share: fc.double({ min: 0.05, max: 1, noNaN: true }),
+    density: fc.double({ min: 950, max: 1200, noNaN: true }),
+    overpour: fc.double({ min: 0, max: 0.2, noNaN: true }),
+    cupLoss: fc.double({ min: 0, max: 0.01, noNaN: true }),
+    colorCheck: fc.double({ min: 0, max: 0.01, noNaN: true }),
+    cupFill: fc.double({ min: 1e-4, max: 5e-4, noNaN: true }),
+    expansion: fc.double({ min: 0, max: 8e-4, noNaN: true }),
+    temperatureRise: fc.double({ min: 0, max: 160, noNaN: true }),
+  });
+
+  test('mass is conserved, no cup runs over, and one cup fewer would', () => {
+    fc.assert(
+      fc.property(wanted, (layer) => {
+        const batch = layerBatch(layer);
+        const needed =
+          layer.pieces * layer.cavityVolume * layer.share * layer.density * (1 + layer.overpour) +
+          layer.colorCheck;
+        expect(batch.totalMass).toBeNear(needed + batch.cups * layer.cupLoss, { relative: 1e-12 });
+        expect(batch.totalVolume).toBeNear(batch.totalMass / layer.density, { relative: 1e-12 });
+        expect(batch.cupHotVolume).toBeLessThanOrEqual(layer.cupFill * (1 + 1e-8));
+        if (batch.cups === 1) return;
+        const fuller =
+          ((needed / (batch.cups - 1) + layer.cupLoss) / layer.density) *
+          (1 + layer.expansion * layer.temperatureRise);
+        expect(fuller).toBeGreaterThan(layer.cupFill * (1 - 1e-8));
+      }),
+    );
+  });
+});
+
+test('cavityVolume is mass over density', () => {
+  expect(cavityVolume(0.0104, 1040)).toBeNear(1e-5, { relative: 1e-12 });
+  expect(() => cavityVolume(0, 1040)).toThrow('piece weight: greater than');
+});
+
+test('pigmentCover: 1 % in 3 mm of 1 g/mL is 30 g/m²', () => {
+  expect(pigmentCover(0.01, 0.003, 1000)).toBeNear(0.03, { relative: 1e-12 });
+});

@@ -1,0 +1,17 @@
+declare module 'jstat' {
+  const library: {
+    readonly jStat: {
+      readonly binomial: { cdf(successes: number, trials: number, rate: number): number };
+      readonly beta: { pdf(at: number, alpha: number, beta: number): number };
+    };
+  };
+  export default library;
+}
+
+declare module '@lhncbc/ucum-lhc' {
+  export const UcumLhcUtils: {
+    getInstance(): {
+      convertUnitTo(from: string, value: number, to: string): { readonly toVal: number | null };
+    };
+  };
+}
