@@ -1,8 +1,10 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { logChanceAllGood, meanYield, nextBadRatio, type YieldBelief } from './yieldBelief.ts';
+import { chanceByBad } from './chanceByBad.ts';
+import { meanYield, requireBelief, type YieldBelief } from './yieldBelief.ts';
 
-/** Past this many pieces for each good one wanted, the yield is too poor to plan with. */
+/** Past this many pieces for each good one wanted the yield is too poor to plan with; few goods get the floor below. */
 const MOST_PER_GOOD = 20;
+const MOST_AT_LEAST = 1000;
 
 export type PiecesToPour =
   | {
@@ -20,36 +22,31 @@ export type PiecesToPour =
  *
  * Pieces are taken as alike and independent given the yield; a round that fails whole (a cold mold) breaks that.
  * @param goal good pieces wanted, a whole number from 1 to 100,000
- * @param confidence chance of reaching the goal, between 0 and 1, both excluded
+ * @param belief fixed yield 0 to 1, or its beta distribution with both weights > 0
+ * @param confidence chance of reaching the goal, above 0 and below 1; 1 only has an answer at a fixed yield of 1
+ * @returns pieces, or why no number of pieces is enough
  * @throws InputError on a figure out of range
  * @source JOHNSON-KOTZ, section 6.2.3
  */
 export function piecesToPour(goal: number, belief: YieldBelief, confidence: number): PiecesToPour {
   requireNumber(goal, 'good pieces wanted', { atLeast: 1, atMost: 100_000, whole: true });
   requireBelief(belief);
+  requireNumber(confidence, 'confidence', { greaterThan: 0, atMost: 1 });
+  if (belief.kind === 'fixed' && belief.yield === 1)
+    return { kind: 'pieces', pieces: goal, expectedGood: goal, attained: 1 };
+  if (belief.kind === 'fixed' && belief.yield === 0)
+    return { kind: 'unreachable', because: 'at a yield of 0 % no piece comes out good' };
   if (confidence === 1)
     return {
       kind: 'unreachable',
       because:
         'no number of pieces makes enough good ones certain; ask for a confidence below 100 %',
     };
-  requireNumber(confidence, 'confidence', { greaterThan: 0, lessThan: 1 });
-  if (belief.kind === 'fixed' && belief.yield === 0)
-    return { kind: 'unreachable', because: 'at a yield of 0 % no piece comes out good' };
-  const most = MOST_PER_GOOD * goal;
-  let logChance = logChanceAllGood(belief, goal);
-  let attained = Math.exp(logChance);
-  for (let bad = 0; goal + bad <= most; bad++) {
-    if (attained >= confidence)
-      return {
-        kind: 'pieces',
-        pieces: goal + bad,
-        expectedGood: (goal + bad) * meanYield(belief),
-        attained: Math.min(attained, 1),
-      };
-    logChance += Math.log(nextBadRatio(belief, goal, bad));
-    attained += Math.exp(logChance);
-  }
+  const most = Math.max(MOST_AT_LEAST, MOST_PER_GOOD * goal);
+  const { bad, chance } = chanceByBad({ goal, belief, mostBad: most - goal, until: confidence });
+  const pieces = goal + bad;
+  if (chance >= confidence)
+    return { kind: 'pieces', pieces, expectedGood: pieces * meanYield(belief), attained: chance };
   return {
     kind: 'unreachable',
     because: `even ${most} pieces would not give ${goal} good ones with that confidence: mend the yield first`,
@@ -57,9 +54,10 @@ export function piecesToPour(goal: number, belief: YieldBelief, confidence: numb
 }
 
 /**
- * Chance that at least `goal` of `pieces` are good.
+ * Chance that at least `goal` of `pieces` are good: the upper tail of the binomial or beta-binomial distribution.
  * @param goal good pieces wanted, a whole number >= 0
  * @param pieces pieces poured, a whole number >= 0
+ * @returns 0 to 1
  * @throws InputError on a figure out of range
  */
 export function chanceOfEnough(goal: number, pieces: number, belief: YieldBelief): number {
@@ -68,20 +66,6 @@ export function chanceOfEnough(goal: number, pieces: number, belief: YieldBelief
   requireBelief(belief);
   if (goal === 0) return 1;
   if (pieces < goal || (belief.kind === 'fixed' && belief.yield === 0)) return 0;
-  let logChance = logChanceAllGood(belief, goal);
-  let sum = Math.exp(logChance);
-  for (let bad = 0; bad < pieces - goal; bad++) {
-    logChance += Math.log(nextBadRatio(belief, goal, bad));
-    sum += Math.exp(logChance);
-  }
-  return Math.min(sum, 1);
-}
-
-function requireBelief(belief: YieldBelief): void {
-  if (belief.kind === 'fixed') {
-    requireNumber(belief.yield, 'yield', { atLeast: 0, atMost: 1 });
-    return;
-  }
-  requireNumber(belief.goodWeight, 'good weight', { greaterThan: 0 });
-  requireNumber(belief.badWeight, 'bad weight', { greaterThan: 0 });
+  return chanceByBad({ goal, belief, mostBad: pieces - goal, until: Number.POSITIVE_INFINITY })
+    .chance;
 }

@@ -39,25 +39,14 @@ export function meanYield(belief: YieldBelief): number {
 }
 
 /**
- * Natural logarithm of the chance that the first `goal` pieces are all good.
- * Fixed yield: goal ln(yield). Beta: sum of ln((a + i) / (a + b + i)), i = 0 … goal - 1.
+ * Throws unless the belief is a yield of 0 to 1, or has both weights > 0.
+ * @throws InputError naming the figure out of range
  */
-export function logChanceAllGood(belief: YieldBelief, goal: number): number {
-  if (belief.kind === 'fixed') return goal * Math.log(belief.yield);
-  const { goodWeight, badWeight } = belief;
-  let sum = 0;
-  for (let index = 0; index < goal; index++) sum -= Math.log1p(badWeight / (goodWeight + index));
-  return sum;
-}
-
-/**
- * Ratio of the chances of `bad + 1` and of `bad` bad pieces before the `goal`-th good one:
- * negative binomial for a fixed yield, beta negative binomial otherwise.
- * @source JOHNSON-KOTZ, section 6.2.3
- */
-export function nextBadRatio(belief: YieldBelief, goal: number, bad: number): number {
-  const ways = (goal + bad) / (bad + 1);
-  if (belief.kind === 'fixed') return ways * (1 - belief.yield);
-  const { goodWeight, badWeight } = belief;
-  return (ways * (badWeight + bad)) / (goodWeight + badWeight + goal + bad);
+export function requireBelief(belief: YieldBelief): void {
+  if (belief.kind === 'fixed') {
+    requireNumber(belief.yield, 'yield', { atLeast: 0, atMost: 1 });
+    return;
+  }
+  requireNumber(belief.goodWeight, 'good weight', { greaterThan: 0 });
+  requireNumber(belief.badWeight, 'bad weight', { greaterThan: 0 });
 }
