@@ -45,7 +45,7 @@ export function cupTimeConstant(cup: Cup): number {
   requireNumber(cup.mass, 'plastisol in the cup', { unit: 'kg', greaterThan: 0 });
   const {
     specificHeat = DEFAULTS.specificHeat.value,
-    coefficient = DEFAULTS.cupLoss.value,
+    coefficient = DEFAULTS.cupCoefficient.value,
     hotVolume = cup.mass / DEFAULTS.hotDensity.value,
   } = cup;
   requireNumber(specificHeat, 'specific heat', { unit: 'JPerKgK', greaterThan: 0 });

@@ -90,7 +90,8 @@ export function timeToFall(
   const settled = cooling.settled[place];
   if (temperature >= cooling.start) return { kind: 'from the start' };
   if (temperature <= settled) return { kind: 'never', settled };
-  const excess = (seconds: number) => temperatureAt(cooling, place, seconds) - temperature;
+  // At 0 the cut-off series misses the start temperature; `layerTemperature` knows it.
+  const excess = (seconds: number) => layerTemperature(cooling, place, seconds) - temperature;
   // Past this time the sum of all amplitudes at the slowest rate is less than what is left to fall.
   const whole = cooling.terms.reduce((sum, term) => sum + Math.abs(term.amplitude[place]), 0);
   const slowest = Math.min(...cooling.terms.map((term) => term.rate));
