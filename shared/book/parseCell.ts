@@ -78,7 +78,14 @@ function parseChoice(value: CellValue, field: string, choices: readonly string[]
 
 function parseDate(value: CellValue, field: string): string {
   const text = String(value).trim();
-  if (!/^\d{4}-\d\d-\d\d$/.test(text) || Number.isNaN(Date.parse(text)))
+  if (!isDay(text))
     throw new InputError({ field, rule: { kind: 'form', wanted: 'a date' }, value });
   return text;
+}
+
+/** A day that the calendar has: `2026-02-30` reads back as another day. */
+function isDay(text: string): boolean {
+  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return false;
+  const instant = Date.parse(text);
+  return !Number.isNaN(instant) && new Date(instant).toISOString().startsWith(text);
 }

@@ -197,7 +197,7 @@ describe('readTable', () => {
     const cells: Cells = [
       ['Order', 'Due', 'Pour on', 'First pour at'],
       ['7', '2026-12-01', '12/1/26', '9:30'],
-      ['8', '2026-02-30x', '', 'soon'],
+      ['8', '2026-02-30', '', 'soon'],
     ];
     const read = readTable(ORDERS, cells);
     expect(read.rows[0]?.record).toEqual({ order: '7', due: '2026-12-01', firstPour: 570 });
@@ -208,7 +208,7 @@ describe('readTable', () => {
         heading: 'Pour on',
         text: 'pour on must be a date, got "12/1/26"',
       },
-      { sheet: 'Orders', row: 3, heading: 'Due', text: 'due must be a date, got "2026-02-30x"' },
+      { sheet: 'Orders', row: 3, heading: 'Due', text: 'due must be a date, got "2026-02-30"' },
       {
         sheet: 'Orders',
         row: 3,
