@@ -40,7 +40,6 @@ function headerFacts(plan: OrderPlan, run: RunIdentity): readonly SheetFact[] {
     { label: 'Good wanted', cell: text(String(plan.quantity), 'key') },
     { label: 'Pattern', cell: text(`${plan.pattern} v${plan.version}`, 'strong') },
     { label: 'Mold', cell: text(molds, 'strong') },
-    ...(plan.customer === '' ? [] : [{ label: 'Customer', cell: text(plan.customer) }]),
     ...(plan.due === undefined ? [] : [{ label: 'Due', cell: text(plan.due) }]),
     { label: 'Run', cell: text(run.runId) },
     { label: 'Date', cell: text(run.date) },

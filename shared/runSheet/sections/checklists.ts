@@ -45,7 +45,7 @@ export function checklistsSection(plan: OrderPlan): SheetSection {
           `Cup ${lowest} or hotter, stirred`,
           'Poured low and slow, to its mark',
           'No cavity skipped or left short',
-          'Time and temperature written down',
+          'Time, temperature noted',
         ],
       },
       {

@@ -39,7 +39,7 @@ function timelineTable(plan: OrderPlan, first: number, last: number): SheetBlock
       'Cup at',
       'Not before',
       'Not after',
-      ...numbers.flatMap((round) => [`Round ${round} cup`, 'Gap']),
+      ...numbers.flatMap((round) => [`Round ${round}`, 'Gap']),
     ],
     widths: [16, 11, 13, 16, 15, ...numbers.flatMap(() => [10, 9])],
     rows: [
@@ -78,14 +78,12 @@ function earliestText({ window }: LayerPlan, plan: OrderPlan): string {
 function latestText({ window }: LayerPlan): string {
   if (window === undefined) return '–';
   if (window.kind === 'none') return 'will not bond';
-  return window.kind === 'from'
-    ? 'bonds as long as mold is hot'
-    : sayDuration(window.latest, 'down');
+  return window.kind === 'from' ? 'any time' : sayDuration(window.latest, 'down');
 }
 
 function paceLine(plan: OrderPlan): string {
-  const each = `Times run from the pour of the layer below in the same cavity, on a mold that stays hot.`;
-  const cup = `One cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then goes back to heat; a layer of a round takes ${sayDuration(plan.layerTime)}.`;
-  const demold = `Plate off at the last top-off; out of the mold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)} off the plate.`;
+  const each = 'Times run from the pour of the layer below, same cavity, mold kept hot.';
+  const cup = `A cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then back to heat; a layer takes ${sayDuration(plan.layerTime)}.`;
+  const demold = `Plate off at the last top-off; demold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)}.`;
   return `${each} ${cup} ${demold}`;
 }

@@ -32,8 +32,7 @@ export function signOffSection(plan: OrderPlan): SheetSection {
         kind: 'facts',
         facts: [
           ...tests,
-          { label: 'Piece', cell: write(plan.system === 'US' ? 'oz' : 'g') },
-          { label: 'Poured by', cell: write() },
+          { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },
           { label: 'Checked by', cell: write() },
         ],
       },

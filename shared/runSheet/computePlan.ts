@@ -1,0 +1,142 @@
+import type { Shop } from '../book/settings.ts';
+import { minutesOfWork } from '../day/minutesOfWork.ts';
+import { type BookIndex, nameKey, remember } from './bookIndex.ts';
+import type { OrderFacts } from './findOrder.ts';
+import { cookLimit, hardStop } from './materialLimits.ts';
+import type { Missing, OrderPlan, PiecesPlan, PlatePlan } from './plan.ts';
+import { planCoolDown } from './planCoolDown.ts';
+import { planCup } from './planCup.ts';
+import { planLayers } from './planLayers.ts';
+import { planPieces } from './planPieces.ts';
+import { type PlateOutcome, planPlate } from './planPlate.ts';
+import { planWarnings } from './planWarnings.ts';
+import { planWindows } from './planWindows.ts';
+import { shopGaps } from './shopGaps.ts';
+
+/** The figures of a plan whose facts are complete, or what contradicts itself. */
+export function computePlan(
+  index: BookIndex,
+  facts: OrderFacts,
+): OrderPlan | { readonly kind: 'missing'; readonly missing: readonly Missing[] } {
+  const { shop } = index.book;
+  const gaps = shopGaps(facts, shop);
+  if (gaps.length > 0) return { kind: 'missing', missing: gaps };
+  const planned = planPieces(index, facts);
+  if (planned.kind === 'unreachable')
+    return { kind: 'missing', missing: [noPieces(facts, planned.because)] };
+  const { pieces, evidence } = planned;
+  const outcome = plateOutcome(index, facts);
+  const layers = planLayers(facts, pieces, layerTimes(index, facts, outcome.top), shop);
+  const plans = layers.map((layer) => layer.plan);
+  const cup = planCup(facts, pieces, layers, shop);
+  const plate = withClock(outcome, facts, shop);
+  const totals = {
+    plastisolVolume: layers.reduce((sum, { batch }) => sum + batch.totalVolume, 0),
+    plastisolMass: layers.reduce((sum, { batch }) => sum + batch.totalMass, 0),
+    cups: plans.reduce((sum, { cups }) => sum + cups, 0),
+  };
+  const limits = { cookTemperature: cookLimit(facts, shop), hardStop: hardStop(facts, shop) };
+  return {
+    kind: 'plan',
+    ...identity(facts, shop),
+    pieces,
+    layers: plans,
+    ...totals,
+    plate,
+    ...cup,
+    ...limits,
+    lowestPour: shop.lowestPour,
+    demoldTemperature: shop.demoldTemperature,
+    coolTime: remember(index, heatKey('cool', facts), () =>
+      planCoolDown(facts, shop, outcome.kind === 'reachable' ? outcome.plateau : outcome.top),
+    ),
+    minutesOfWork: work(
+      facts,
+      pieces,
+      { cups: totals.cups, cookTime: cup.cookTime, heatings: cup.heatings },
+      shop,
+    ),
+    warnings: planWarnings(index, facts, {
+      pieces,
+      evidence,
+      layers: plans,
+      plate,
+      cup: { ...cup, ...limits },
+    }),
+  };
+}
+
+function identity(facts: OrderFacts, shop: Shop) {
+  const { due, pourOn, firstPour, customer = '', notes = '' } = facts.row.record;
+  return {
+    order: facts.order,
+    row: facts.row.row,
+    system: shop.units,
+    shopName: shop.shopName,
+    customer,
+    mold: facts.mold.name,
+    moldKind: facts.mold.kind,
+    moldsInUse: facts.moldsInUse,
+    pattern: facts.pattern.name,
+    version: facts.pattern.version,
+    quantity: facts.quantity,
+    notes,
+    ...(due === undefined ? {} : { due }),
+    ...(pourOn === undefined ? {} : { pourOn }),
+    ...(firstPour === undefined ? {} : { firstPour }),
+  };
+}
+
+/** The heat of a mold, pattern version and plate does not depend on the order. */
+function heatKey(what: string, { mold, pattern, plate }: OrderFacts): string {
+  return nameKey(what, mold.name, pattern.name, pattern.version, plate.name);
+}
+
+function plateOutcome(index: BookIndex, facts: OrderFacts): PlateOutcome {
+  const key = nameKey('plate', facts.mold.name, facts.plate.name);
+  return remember(index, key, () => planPlate(facts.mold, facts.plate, index.book.shop));
+}
+
+function layerTimes(index: BookIndex, facts: OrderFacts, top: number) {
+  return remember(index, heatKey('windows', facts), () =>
+    planWindows(facts.mold, facts.pattern.layers, facts.fills, index.book.shop, top),
+  );
+}
+
+function withClock(outcome: PlateOutcome, facts: OrderFacts, shop: Shop): OrderPlan['plate'] {
+  if (outcome.kind === 'unreachable') return { kind: 'unreachable', because: outcome.because };
+  const { top: _, ...plate } = outcome;
+  const waiting: PlatePlan = { ...plate, readyWait: shop.readyWait };
+  const { firstPour } = facts.row.record;
+  if (firstPour === undefined) return waiting;
+  const readyAt = firstPour - shop.readyWait / 60;
+  return { ...waiting, readyAt, onAt: readyAt - plate.heatUp / 60 };
+}
+
+function noPieces({ row, pattern, mold }: OrderFacts, because: string): Missing {
+  return {
+    sheet: 'Orders',
+    row: row.row,
+    heading: 'Quantity',
+    text: `no number of pieces of ${pattern.name} in ${mold.name} is enough: ${because}`,
+  };
+}
+
+function work(
+  facts: OrderFacts,
+  pieces: PiecesPlan,
+  cup: { readonly cups: number; readonly cookTime: number; readonly heatings: number },
+  shop: Shop,
+): number {
+  return minutesOfWork({
+    setUpTime: shop.setUpTime,
+    colorTime: shop.colorTime,
+    cups: cup.cups,
+    pourSeconds: facts.mold.pourSeconds,
+    pieces: pieces.toPour,
+    layers: facts.pattern.layers.length,
+    // A cup that waits for the next round is cold again, so every heating counts as a whole one.
+    cookingTime: cup.cookTime * cup.heatings * cup.cups,
+    finishTime: shop.finishTime,
+  });
+}

@@ -1,0 +1,47 @@
+import { describeIn } from '../errors/describeIn.ts';
+import type { BookIndex, Evidence } from './bookIndex.ts';
+import type { OrderFacts } from './findOrder.ts';
+import type { LayerPlan, OrderPlan, PiecesPlan, Warning } from './plan.ts';
+import type { CupPlan } from './planCup.ts';
+import { cupWarnings } from './warnings/cupWarnings.ts';
+import { heatWarnings } from './warnings/heatWarnings.ts';
+import { layerWarnings } from './warnings/layerWarnings.ts';
+import { materialWarnings } from './warnings/materialWarnings.ts';
+import { pieceWarnings, timeWarnings } from './warnings/pieceWarnings.ts';
+
+/** What the warnings look at, once everything else is planned. */
+export interface Planned {
+  readonly pieces: PiecesPlan;
+  readonly evidence: Evidence;
+  readonly layers: readonly LayerPlan[];
+  readonly plate: OrderPlan['plate'];
+  readonly cup: CupPlan & { readonly cookTemperature: number };
+}
+
+/** Everything about a plan that needs an eye, most dangerous first. */
+export function planWarnings(
+  index: BookIndex,
+  facts: OrderFacts,
+  { pieces, evidence, layers, plate, cup }: Planned,
+): readonly Warning[] {
+  const { shop } = index.book;
+  return [
+    ...materialWarnings(facts, layers, shop),
+    ...refusedSettings(index),
+    ...heatWarnings(facts, plate),
+    ...layerWarnings(facts, layers, cup.layerTime, shop),
+    ...cupWarnings(cup, pieces, layers, shop),
+    ...timeWarnings(facts),
+    ...pieceWarnings(facts, pieces, evidence),
+  ];
+}
+
+/** A setting that cannot be read takes its default; nobody should find that out from the bench. */
+function refusedSettings({ book }: BookIndex): readonly Warning[] {
+  return book.problems
+    .filter((problem) => problem.sheet === 'Shop')
+    .map(({ row, error }) => ({
+      about: 'heat',
+      text: `Shop row ${row}: ${describeIn(error, book.shop.units)}, so the default is used.`,
+    }));
+}

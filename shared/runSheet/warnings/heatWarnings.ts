@@ -1,0 +1,55 @@
+import type { OrderFacts } from '../findOrder.ts';
+import type { OrderPlan, Warning } from '../plan.ts';
+import { sayDuration, sayShare } from '../say.ts';
+
+/** A heat-up longer than this is better shortened than waited for [s]. */
+const LONG_HEAT_UP = 3600;
+
+/** Plate, fit and contact of a run. */
+export function heatWarnings(facts: OrderFacts, plate: OrderPlan['plate']): readonly Warning[] {
+  const texts = [
+    ...plateTexts(plate),
+    ...fitTexts(facts),
+    ...(facts.plate.contactConductance === undefined
+      ? [
+          `The contact conductance of ${facts.plate.name} is not measured, so the heat-up may take half or twice as long: go by the mold top, and log a heat trial.`,
+        ]
+      : []),
+  ];
+  return texts.map((text) => ({ about: 'heat', text }));
+}
+
+function plateTexts(plate: OrderPlan['plate']): readonly string[] {
+  if (plate.kind === 'unreachable') return [`The mold will not get hot enough: ${plate.because}.`];
+  if (plate.heatUp <= LONG_HEAT_UP) return [];
+  return [
+    `The mold takes ${sayDuration(plate.heatUp)} to get hot: a lid over it or a flatter contact with the plate shortens that.`,
+  ];
+}
+
+function fitTexts({ mold, moldsInUse, plate }: OrderFacts): readonly string[] {
+  const { usableLength, usableWidth } = plate;
+  if (usableLength === undefined || usableWidth === undefined)
+    return [
+      `The usable length and width of ${plate.name} are not in Plates, so whether the molds fit was not checked.`,
+    ];
+  const set = moldsInUse === 1 ? mold.name : `${moldsInUse} × ${mold.name}`;
+  const stands = isInside(mold, { length: usableLength, width: usableWidth });
+  const covered = (moldsInUse * mold.blockLength * mold.blockWidth) / (usableLength * usableWidth);
+  if (stands && covered <= 1) return [];
+  const why = stands
+    ? `it covers ${sayShare(covered)} of the evenly hot part`
+    : 'one mold is longer or wider than the evenly hot part';
+  return [
+    `${set} does not fit on ${plate.name}: ${why}. Use fewer molds at a time, or a larger plate.`,
+  ];
+}
+
+/** Whether a block lies inside the evenly hot part, lengthwise or crosswise. */
+function isInside(
+  { blockLength, blockWidth }: OrderFacts['mold'],
+  hot: { readonly length: number; readonly width: number },
+): boolean {
+  const lengthwise = blockLength <= hot.length && blockWidth <= hot.width;
+  return lengthwise || (blockWidth <= hot.length && blockLength <= hot.width);
+}

@@ -1,0 +1,96 @@
+import type { Shop } from '../../book/settings.ts';
+import { DEFAULTS } from '../../material/defaults.ts';
+import type { MaterialRow } from '../bookIndex.ts';
+import type { OrderFacts } from '../findOrder.ts';
+import { cookLimit } from '../materialLimits.ts';
+import type { LayerPlan, Warning } from '../plan.ts';
+import { say, sayShare, sayTemperature } from '../say.ts';
+
+/** Loadings, maximum temperatures, assumed densities and safety data sheets of an order's materials. */
+export function materialWarnings(
+  facts: OrderFacts,
+  layers: readonly LayerPlan[],
+  shop: Shop,
+): readonly Warning[] {
+  const used = materialsOf(facts);
+  const texts = [
+    ...layers.flatMap((layer, index) => loadingTexts(facts, layer, index)),
+    ...layers.flatMap((layer, index) => baseTexts(facts, layer, index, shop)),
+    ...additiveTexts(facts, shop),
+    ...missingSheets(used),
+  ];
+  return [...new Set(texts)].map((text) => ({ about: 'materials', text }));
+}
+
+function materialsOf(facts: OrderFacts): readonly MaterialRow[] {
+  const bases = facts.pattern.layers.map((layer) => layer.base);
+  return [...new Set([...bases, ...facts.doses.flat().map((dose) => dose.material)])];
+}
+
+function loadingTexts(facts: OrderFacts, layer: LayerPlan, index: number): readonly string[] {
+  return layer.doses.flatMap((dose, place) => {
+    const limit = facts.doses[index]?.[place]?.material.record.maximumLoading;
+    const loading = dose.mass / layer.cupMass;
+    if (limit === undefined || loading <= limit) return [];
+    return [
+      `${dose.material} is ${sayShare(loading)} of the ${layer.layer}, above its limit of ${sayShare(limit)}: dose less, or use a stronger colorant.`,
+    ];
+  });
+}
+
+function baseTexts(
+  facts: OrderFacts,
+  layer: LayerPlan,
+  index: number,
+  shop: Shop,
+): readonly string[] {
+  const record = facts.pattern.layers[index]?.base.record;
+  const maximum = record?.maximumTemperature;
+  const density = say(DEFAULTS.density.value, 'density', shop.units, 2);
+  const cook = cookLimit(facts, shop);
+  const most = maximum === undefined ? '' : sayTemperature(maximum, shop.units, 'down');
+  return [
+    ...(record?.density === undefined
+      ? [
+          `The density of ${layer.base} is not in Materials, so ${density} is assumed: weigh a measured cup.`,
+        ]
+      : []),
+    ...(maximum !== undefined && shop.cookTemperature > maximum
+      ? [
+          `The cook temperature of ${sayTemperature(shop.cookTemperature, shop.units)} is above the ${most} that ${layer.base} bears: cook to ${sayTemperature(cook, shop.units, 'down')}, and ask its maker whether that cooks it through.`,
+        ]
+      : []),
+    ...(maximum !== undefined && layer.pourTemperature > maximum
+      ? [
+          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${layer.base} bears: pour cooler.`,
+        ]
+      : []),
+  ];
+}
+
+function additiveTexts(facts: OrderFacts, shop: Shop): readonly string[] {
+  const cook = cookLimit(facts, shop);
+  return facts.pattern.layers.flatMap((layer, index) =>
+    (facts.doses[index] ?? []).flatMap(({ material: { record } }) => {
+      const maximum = record.maximumTemperature;
+      if (maximum === undefined || maximum >= cook) return [];
+      const most = sayTemperature(maximum, shop.units, 'down');
+      if (layer.pourTemperature > maximum)
+        return [
+          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler, or leave it out.`,
+        ];
+      return [
+        `Stir ${record.material} in after the cook, once the cup is below ${most}, and never heat that cup above it again.`,
+      ];
+    }),
+  );
+}
+
+function missingSheets(used: readonly MaterialRow[]): readonly string[] {
+  const names = used
+    .filter(({ record }) => record.safetySheet === undefined)
+    .map(({ record }) => record.material);
+  return names.length === 0
+    ? []
+    : [`No SDS is listed in Materials for ${names.join(', ')}: find it before you heat anything.`];
+}
