@@ -1,0 +1,91 @@
+import { parseCell } from '../book/parseCell.ts';
+import { DEFECT_KEYS, POUR_LOG } from '../book/tables/pourLog.ts';
+import type { PourLogRecord } from '../book/tables.ts';
+import { describe } from '../errors/describe.ts';
+import { InputError, type InputFacts } from '../errors/InputError.ts';
+import type { UnitSystem } from '../units/measures.ts';
+import type { Problem } from '../verbs/verbs.ts';
+import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formFields.ts';
+
+/** The filled part of a log row in engine units, or everything that is wrong with what was typed. */
+export type CheckedOutcome =
+  | { readonly kind: 'ok'; readonly record: PourLogRecord }
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
+
+type Typed = Readonly<Partial<Record<FormKey, string>>>;
+type Values = Partial<Record<FormKey, string | number>>;
+
+/**
+ * Checks an entry of the log form as typed, in the shop's units, and gives all messages at once.
+ *
+ * @param layers - layers of the pattern that was poured; readings of further layers must be blank
+ */
+export function checkOutcome(
+  typed: Typed,
+  { system, layers }: { readonly system: UnitSystem; readonly layers: number },
+): CheckedOutcome {
+  const problems: Problem[] = [];
+  const values: Values = {};
+  const fields = fieldsFor(layers);
+  for (const key of FORM_KEYS) {
+    const text = (typed[key] ?? '').trim();
+    if (text === '' && NEEDED.includes(key))
+      problems.push(problem(key, { rule: { kind: 'given' }, value: '' }));
+    if (text === '') continue;
+    if (fields.includes(key)) readOne(key, text, system, values, problems);
+    else problems.push(problem(key, { rule: blankFor(layers), value: text }));
+  }
+  problems.push(...countProblems(values));
+  if (problems.length > 0) return { kind: 'refused', problems };
+  return { kind: 'ok', record: values as PourLogRecord }; // each value was parsed by its own column
+}
+
+function readOne(
+  key: FormKey,
+  text: string,
+  system: UnitSystem,
+  values: Values,
+  problems: Problem[],
+): void {
+  const column = formColumn(key);
+  if (column.kind === 'text') {
+    values[key] = text;
+    return;
+  }
+  try {
+    values[key] = parseCell(text, column, { field: fieldName(key), unit: formUnit(key, system) });
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    problems.push({ field: key, text: describe(error) });
+  }
+}
+
+/** Pieces cannot be good or bad without having been poured. */
+function countProblems(values: Values): readonly Problem[] {
+  const { poured, good } = values;
+  if (typeof poured !== 'number' || typeof good !== 'number') return [];
+  if (good > poured)
+    return [
+      problem('good', { rule: { kind: 'at most', limit: poured, what: 'poured' }, value: good }),
+    ];
+  const bad = DEFECT_KEYS.reduce((sum, key) => sum + Number(values[key] ?? 0), 0);
+  if (bad <= poured - good) return [];
+  const rule = { kind: 'at most', limit: poured - good, what: 'poured less good' } as const;
+  const first = DEFECT_KEYS.find((key) => Number(values[key] ?? 0) > 0) ?? 'other';
+  return [{ field: first, text: describe({ field: 'defects together', rule, value: bad }) }];
+}
+
+function blankFor(layers: number): InputFacts['rule'] {
+  return {
+    kind: 'form',
+    wanted: `blank, since the pattern has ${layers === 1 ? '1 layer' : `${layers} layers`}`,
+  };
+}
+
+function problem(key: FormKey, facts: Omit<InputFacts, 'field'>): Problem {
+  return { field: key, text: describe({ field: fieldName(key), ...facts }) };
+}
+
+function fieldName(key: FormKey): string {
+  return POUR_LOG.columns[key].heading.toLowerCase();
+}

@@ -1,0 +1,43 @@
+import type { Book } from '../book/book.ts';
+import { describe } from '../errors/describe.ts';
+import { nameKey } from '../runSheet/bookIndex.ts';
+import type { Problem, RunChoice } from '../verbs/verbs.ts';
+
+/** Runs of an order that have rows in the log, the last logged first. */
+export function loggedRuns(book: Book, order: string): readonly RunChoice[] {
+  const rounds = new Map<string, number>();
+  for (const { record } of book.pourLog) {
+    if (record.run === undefined || nameKey(record.order) !== nameKey(order)) continue;
+    const count = rounds.get(record.run) ?? 0;
+    rounds.delete(record.run);
+    rounds.set(record.run, count + 1);
+  }
+  return [...rounds].map(([run, count]) => ({ run, rounds: count })).reverse();
+}
+
+/**
+ * The id of the next run of an order: its number and a count, `1042-3`. It is higher than every id of this form in the
+ * log, and counts runs that were named otherwise.
+ */
+export function nextRunId(book: Book, order: string): string {
+  const runs = loggedRuns(book, order).map(({ run }) => run);
+  const prefix = `${order}-`.toLowerCase();
+  const numbers = runs
+    .filter((run) => run.toLowerCase().startsWith(prefix))
+    .map((run) => run.slice(prefix.length))
+    .filter((rest) => /^\d{1,6}$/.test(rest))
+    .map(Number);
+  return `${order}-${Math.max(runs.length, ...numbers) + 1}`;
+}
+
+/** A run id that the log already has for another order. */
+export function runOfAnother(book: Book, run: string, order: string): Problem | undefined {
+  const row = book.pourLog.find(({ record }) => nameKey(record.run) === nameKey(run));
+  const other = row?.record.order;
+  if (other === undefined || nameKey(other) === nameKey(order)) return undefined;
+  const rule = { kind: 'form', wanted: `a run of order ${order}` } as const;
+  return {
+    field: 'run',
+    text: `${describe({ field: 'run', rule, value: run })}, which is logged for order ${other}`,
+  };
+}

@@ -1,0 +1,94 @@
+import * as z from 'zod/mini';
+import type { Book } from '../../shared/book/book.ts';
+import type { PourLogRecord } from '../../shared/book/tables.ts';
+import { checkOutcome } from '../../shared/log/checkOutcome.ts';
+import { FORM_KEYS } from '../../shared/log/formFields.ts';
+import { goodSoFar } from '../../shared/log/goodSoFar.ts';
+import { type OrderToLog, orderToLog } from '../../shared/log/orderToLog.ts';
+import { piecesChanges } from '../../shared/log/piecesChanges.ts';
+import { runOfAnother } from '../../shared/log/runIds.ts';
+import { statusAfterLogging } from '../../shared/log/statusAfter.ts';
+import type { OutcomeLogged, OutcomePayload, Refused } from '../../shared/verbs/verbs.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
+import { withDocumentLock } from '../platform/withDocumentLock.ts';
+import { workbook } from '../platform/workbook.ts';
+import { readPayload, shortText } from '../sidebar/readPayload.ts';
+import { appendLogRow } from './appendLogRow.ts';
+import { writeStatus } from './writeStatus.ts';
+
+/** Longest text that a page may send for one field; the form's own limits are shorter. */
+const LONGEST_TEXT = 2000;
+
+/**
+ * Page call: writes one row of the log for what came out. The same token again writes nothing: a double click or a
+ * retry logs once, while two people who log the same run both keep their rows.
+ * @param payload `{ order, token, values }`, values as typed, by the keys of the log's columns
+ */
+export function logOutcome(payload: unknown): OutcomeLogged | Refused {
+  const read = readPayload<OutcomePayload>(payloadSchema(), payload);
+  if (read.kind === 'refused') return read;
+  return withDocumentLock(() => logOnce(read.value));
+}
+
+function payloadSchema() {
+  return z.object({
+    order: shortText(),
+    token: shortText(),
+    values: z.partialRecord(z.enum(FORM_KEYS), z.string().check(z.maxLength(LONGEST_TEXT))),
+  });
+}
+
+/** Everything is read anew inside the lock: rows move, and the same entry may just have been written. */
+function logOnce({ order, token, values }: OutcomePayload): OutcomeLogged | Refused {
+  const before = readBookNow();
+  const found = orderToLog(before, order);
+  if (found.kind === 'refused') return found;
+  const same = before.pourLog.find(({ record }) => record.entry === token);
+  if (same) return answer(before, found, same, 'before');
+  const checked = checkOutcome(values, {
+    system: before.shop.units,
+    layers: found.layers.length,
+  });
+  if (checked.kind === 'refused') return checked;
+  const stray = runOfAnother(before, checked.record.run ?? '', found.order);
+  if (stray) return { kind: 'refused', problems: [stray] };
+  const record = { ...checked.record, ...context(found), entry: token, loggedAt: now() };
+  const appended = appendLogRow(record, before.shop.units);
+  if (appended.kind === 'refused') return appended;
+  const entry = { row: appended.row, record };
+  const after: Book = { ...before, pourLog: [...before.pourLog, entry] };
+  const logged = answer(after, found, entry, 'now');
+  return { ...logged, changes: piecesChanges(before, after, found.order) };
+}
+
+function context({ order, mold, pattern, version }: OrderToLog): PourLogRecord {
+  return { order, mold, pattern, version };
+}
+
+/** Says where the entry stands and moves the order on when it is complete, now or by an entry whose answer was lost. */
+function answer(
+  book: Book,
+  { order, quantity, row }: OrderToLog,
+  entry: { readonly row: number; readonly record: PourLogRecord },
+  logged: OutcomeLogged['logged'],
+): OutcomeLogged {
+  const good = goodSoFar(book, order);
+  const status = statusAfterLogging(row.record.status, good, quantity);
+  if (status !== undefined && status !== row.record.status) writeStatus(row.row, status);
+  return {
+    kind: 'ok',
+    logged,
+    row: entry.row,
+    run: entry.record.run ?? '',
+    order,
+    quantity,
+    good,
+    status: status ?? '',
+    changes: [],
+  };
+}
+
+function now(): string {
+  const zone = workbook().getSpreadsheetTimeZone();
+  return Utilities.formatDate(new Date(), zone, 'yyyy-MM-dd HH:mm');
+}

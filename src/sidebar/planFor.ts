@@ -1,0 +1,23 @@
+import type { Book } from '../../shared/book/book.ts';
+import { indexBook } from '../../shared/runSheet/bookIndex.ts';
+import type { Missing, OrderPlan } from '../../shared/runSheet/plan.ts';
+import { planRow } from '../../shared/runSheet/planOrder.ts';
+import type { OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
+import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
+
+/** The plan of an order by its number, or everything that keeps it from being made. */
+export function planFor(book: Book, { order, firstPour }: OrderPayload): OrderPlan | Refused {
+  const found = orderInBook(book, order);
+  const row = isRefused(found) ? found : withFirstPour(found, firstPour);
+  if (isRefused(row)) return row;
+  const plan = planRow(indexBook(book), row);
+  if (plan.kind === 'plan') return plan;
+  return {
+    kind: 'refused',
+    problems: plan.missing.map((gap) => ({ field: '', text: gapText(gap) })),
+  };
+}
+
+function gapText({ sheet, row, text }: Missing): string {
+  return `In ${sheet}${row === undefined ? '' : `, row ${row}`}: ${text}`;
+}

@@ -1,0 +1,26 @@
+import * as z from 'zod/mini';
+import { indexBook } from '../../shared/runSheet/bookIndex.ts';
+import { planRow } from '../../shared/runSheet/planOrder.ts';
+import type { PlanAnswer, PlanPayload, Refused } from '../../shared/verbs/verbs.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
+import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
+import { clockText, readPayload, shortText } from './readPayload.ts';
+import { selectedOrder } from './selectedOrder.ts';
+
+/**
+ * Page call: the plan of the selected row of *Orders*, or of the order on show when one is named, so that another pour
+ * time does not jump to another row.
+ * @param payload `{ order?, firstPour? }`
+ */
+export function planSelectedOrder(payload?: unknown): PlanAnswer | Refused {
+  const read = readPayload<PlanPayload>(
+    z.object({ order: z.optional(shortText()), firstPour: clockText() }),
+    payload,
+  );
+  if (read.kind === 'refused') return read;
+  const { order, firstPour } = read.value;
+  const book = readBookNow();
+  const found = order === undefined ? selectedOrder(book) : orderInBook(book, order);
+  const row = isRefused(found) ? found : withFirstPour(found, firstPour);
+  return isRefused(row) ? row : { kind: 'ok', plan: planRow(indexBook(book), row) };
+}

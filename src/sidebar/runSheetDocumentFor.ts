@@ -1,0 +1,21 @@
+import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
+import type { DocumentAnswer, Refused, RunPayload } from '../../shared/verbs/verbs.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
+import { runDate } from '../runSheet/runDate.ts';
+import { isRefused } from './orderInBook.ts';
+import { planFor } from './planFor.ts';
+import { runSchema } from './printRunSheet.ts';
+import { readPayload } from './readPayload.ts';
+
+/**
+ * Page call: the run sheet of an order as the dialog draws it.
+ * @param payload `{ order, runId, firstPour? }`
+ */
+export function runSheetDocumentFor(payload: unknown): DocumentAnswer | Refused {
+  const read = readPayload<RunPayload>(runSchema(), payload);
+  if (read.kind === 'refused') return read;
+  const plan = planFor(readBookNow(), read.value);
+  if (isRefused(plan)) return plan;
+  const run = { runId: read.value.runId, date: runDate(plan) };
+  return { kind: 'ok', document: runSheetDocument(plan, run) };
+}

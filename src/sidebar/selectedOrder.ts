@@ -1,0 +1,16 @@
+import type { Book } from '../../shared/book/book.ts';
+import type { OrderRow } from '../../shared/runSheet/bookIndex.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { workbook } from '../platform/workbook.ts';
+
+/** The order in the row of the current cell, or in plain words what to select. */
+export function selectedOrder(book: Book): OrderRow | Refused {
+  if (workbook().getActiveSheet().getName() !== 'Orders')
+    return refuse('', 'Select a row on the sheet Orders first.');
+  const selected = workbook().getCurrentCell()?.getRow() ?? 1;
+  if (selected === 1)
+    return refuse('', 'The heading row is selected: select a row that holds an order.');
+  const row = book.orders.find((one) => one.row === selected);
+  return row ?? refuse('', `Row ${selected} of Orders is blank: select a row that holds an order.`);
+}
