@@ -255,7 +255,8 @@ describe('timeToFall at its ends', () => {
 });
 
 test('bad figures are named', () => {
-  const bad = (change: Partial<LayerInMold>) => errorText(() => layerCooling({ ...LAYER, ...change }));
+  const bad = (change: Partial<LayerInMold>) =>
+    errorText(() => layerCooling({ ...LAYER, ...change }));
   expect(bad({ thickness: 0 })).toBe('layer thickness must be greater than 0 m, got 0 m');
   expect(bad({ surfaceCoefficient: -1 })).toBe(
     'heat loss of the free surface must be at least 0 W/m²·K, got -1 W/m²·K',
@@ -266,7 +267,9 @@ test('bad figures are named', () => {
   expect(bad({ shapeFactor: 0 })).toBe('shape factor must be greater than 0, got 0');
   expect(bad({ conductivity: 0 })).toBe('conductivity must be greater than 0 W/m·K, got 0 W/m·K');
   expect(bad({ density: 0 })).toBe('density must be greater than 0 kg/m³, got 0 kg/m³');
-  expect(bad({ specificHeat: 0 })).toBe('specific heat must be greater than 0 J/kg·K, got 0 J/kg·K');
+  expect(bad({ specificHeat: 0 })).toBe(
+    'specific heat must be greater than 0 J/kg·K, got 0 J/kg·K',
+  );
   expect(bad({ moldTemperature: 160 })).toBe(
     'pour temperature must be greater than mold temperature (160 °C), got 158 °C',
   );

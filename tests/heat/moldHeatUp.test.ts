@@ -71,7 +71,8 @@ describe('moldHeatUp', () => {
     fc.assert(
       fc.property(heatUps, fc.double({ min: 0.05, max: 0.98, noNaN: true }), (heatUp, share) => {
         const { plateau } = moldHeatUp(heatUp, 0);
-        const target = heatUp.mold.roomTemperature + share * (plateau - heatUp.mold.roomTemperature);
+        const target =
+          heatUp.mold.roomTemperature + share * (plateau - heatUp.mold.roomTemperature);
         const { time } = moldHeatUp(heatUp, target);
         const seconds = time.kind === 'reached' ? time.seconds : Number.NaN;
         // Bisection inside the warm-up, rounding after it.
