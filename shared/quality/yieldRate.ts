@@ -1,4 +1,5 @@
-import erfinv from '@stdlib/math-base-special-erfinv';
+/// <reference path="./jstat-esm.d.ts" />
+import { erfcinv } from 'jstat-esm';
 import { requireNumber } from '../errors/requireNumber.ts';
 
 export interface YieldRate {
@@ -20,7 +21,7 @@ export function yieldRate(good: number, poured: number, confidence: number): Yie
   requireNumber(poured, 'poured', { atLeast: 1, whole: true });
   requireNumber(good, 'good', { atLeast: 0, atMost: poured, whole: true });
   requireNumber(confidence, 'confidence', { greaterThan: 0, lessThan: 1 });
-  const z = Math.SQRT2 * erfinv(confidence);
+  const z = Math.SQRT2 * erfcinv(1 - confidence);
   const rate = good / poured;
   const weight = z ** 2 / poured;
   const center = (rate + weight / 2) / (1 + weight);
