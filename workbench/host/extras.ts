@@ -30,6 +30,7 @@ export const NO_EXTRAS: Extras = { protections: [], metadata: [], properties: {}
 
 /** Protected ranges move with the rows and columns around them, and go when all their cells go. */
 export function followLayout(extras: Extras, mutation: IMutationInfo): Extras {
+  if (extras.protections.length === 0 && extras.metadata.length === 0) return extras;
   if (mutation.id === sheets.RemoveSheetMutation.id) return withoutSheet(extras, mutation);
   const axis = AXES[mutation.id];
   if (!axis) return extras;

@@ -66,7 +66,12 @@ const BUTTONS = { OK: 'ok', OK_CANCEL: 'ok-cancel', YES_NO: 'yes-no' } as const;
 export const UI: Methods<GoogleAppsScript.Base.Ui, null> = {
   createMenu: answer((_session, _ref, args) => newMenu(text(args, 0))),
   createAddonMenu: answer(() => newMenu('Poursmith')),
-  alert: ui((session, _ref, args) => session.platform.ask(session.window, alertText(args))),
+  alert: ui((session, _ref, args) => {
+    const { platform } = session;
+    // A script that waits for its user loses its locks.
+    if (platform.lock === session.key) platform.lock = undefined;
+    return platform.ask(session.window, alertText(args));
+  }),
   showSidebar: ui((session, _ref, args) => {
     const { html, title } = pointed<HtmlRef>(args, 0, 'HtmlOutput');
     session.platform.show(session.window, { kind: 'sidebar', title, html });
