@@ -28,7 +28,7 @@ export function computePlan(
   const outcome = plateOutcome(index, facts);
   const layers = planLayers(facts, pieces, layerTimes(index, facts, outcome.top), shop);
   const plans = layers.map((layer) => layer.plan);
-  const cup = planCup(facts, pieces, layers, shop);
+  const { cup, ovenTime } = planCup(facts, pieces, layers, shop);
   const plate = withClock(outcome, facts, shop);
   const totals = {
     plastisolVolume: layers.reduce((sum, { batch }) => sum + batch.totalVolume, 0),
@@ -50,12 +50,7 @@ export function computePlan(
     coolTime: remember(index, heatKey('cool', facts), () =>
       planCoolDown(facts, shop, outcome.kind === 'reachable' ? outcome.plateau : outcome.top),
     ),
-    minutesOfWork: work(
-      facts,
-      pieces,
-      { cups: totals.cups, cookTime: cup.cookTime, heatings: cup.heatings },
-      shop,
-    ),
+    minutesOfWork: work(facts, pieces, { cups: totals.cups, ovenTime }, shop),
     warnings: planWarnings(index, facts, {
       pieces,
       evidence,
@@ -125,18 +120,17 @@ function noPieces({ row, pattern, mold }: OrderFacts, because: string): Missing 
 function work(
   facts: OrderFacts,
   pieces: PiecesPlan,
-  cup: { readonly cups: number; readonly cookTime: number; readonly heatings: number },
+  { cups, ovenTime }: { readonly cups: number; readonly ovenTime: number },
   shop: Shop,
 ): number {
   return minutesOfWork({
     setUpTime: shop.setUpTime,
     colorTime: shop.colorTime,
-    cups: cup.cups,
+    cups,
     pourSeconds: facts.mold.pourSeconds,
     pieces: pieces.toPour,
     layers: facts.pattern.layers.length,
-    // A cup that waits for the next round is cold again, so every heating counts as a whole one.
-    cookingTime: cup.cookTime * cup.heatings * cup.cups,
+    cookingTime: ovenTime,
     finishTime: shop.finishTime,
   });
 }

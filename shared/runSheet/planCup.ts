@@ -20,18 +20,24 @@ export type CupPlan = Pick<
   'cupTime' | 'cavitiesPerCup' | 'cookTime' | 'heatings' | 'heatUsed' | 'layerTime'
 >;
 
+export interface PlannedCup {
+  readonly cup: CupPlan;
+  /** Microwave running time of all heatings of all cups [s]. */
+  readonly ovenTime: number;
+}
+
 /** How one cup fares in the run; where layers differ, the cup that is worst off stands for all. */
 export function planCup(
   facts: OrderFacts,
   pieces: PiecesPlan,
   layers: readonly PlannedLayer[],
   shop: Shop,
-): CupPlan {
+): PlannedCup {
   const cups = layers.map((layer) => oneCup(facts, pieces, layer, shop));
   const least = (pick: (cup: (typeof cups)[number]) => number) => Math.min(...cups.map(pick));
   const most = (pick: (cup: (typeof cups)[number]) => number) => Math.max(...cups.map(pick));
   const poured = Math.min(pieces.perRound, pieces.toPour);
-  return {
+  const cup: CupPlan = {
     cupTime: least((cup) => cup.time),
     cavitiesPerCup: least((cup) => cup.cavities),
     cookTime: most((cup) => cup.cookTime),
@@ -39,6 +45,7 @@ export function planCup(
     heatUsed: most((cup) => cup.used) / shop.heatBudget,
     layerTime: poured * facts.mold.pourSeconds,
   };
+  return { cup, ovenTime: cups.reduce((sum, { ovenTime }) => sum + ovenTime, 0) };
 }
 
 function oneCup(facts: OrderFacts, pieces: PiecesPlan, { plan, batch }: PlannedLayer, shop: Shop) {
@@ -51,10 +58,8 @@ function oneCup(facts: OrderFacts, pieces: PiecesPlan, { plan, batch }: PlannedL
   const served = Math.ceil(pieces.toPour / plan.cups);
   const cavities = Math.min(served, cavitiesPerHeating(time, facts.mold.pourSeconds));
   // Between rounds the mold cools and heats again, so a cup that serves several rounds is heated for each.
-  const heatings = Math.max(
-    Math.ceil(served / Math.max(1, cavities)),
-    Math.ceil(pieces.rounds / plan.cups),
-  );
+  const cooks = Math.ceil(pieces.rounds / plan.cups);
+  const heatings = Math.max(Math.ceil(served / Math.max(1, cavities)), cooks);
   const plastisol = { mass: cupMass, specificHeat: DEFAULTS.specificHeat.value };
   const wall = { mass: cupMass * CUP_SHARE, specificHeat: DEFAULTS.specificHeat.value };
   const cook = microwaveTime({
@@ -70,5 +75,8 @@ function oneCup(facts: OrderFacts, pieces: PiecesPlan, { plan, batch }: PlannedL
     { from: pourTemperature, to: pourTemperature, seconds: STIR_THROUGH * (heatings - 1) },
     { from: pourTemperature, to: lowestPour, seconds: time * heatings },
   ]);
-  return { time, cavities, heatings, used, cookTime: cook.heating };
+  // A cup cold from waiting takes a whole cook; one that only left its band takes that share of one.
+  const touchUp = (pourTemperature - lowestPour) / (cookTemperature - roomTemperature);
+  const ovenTime = cook.heating * plan.cups * (cooks + (heatings - cooks) * touchUp);
+  return { time, cavities, heatings, used, cookTime: cook.heating, ovenTime };
 }

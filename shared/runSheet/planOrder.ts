@@ -7,10 +7,11 @@ import type { Missing, PlanResult } from './plan.ts';
 
 /**
  * The plan of one order: what to pour, weigh, heat and wait for, or everything that is missing with its place.
- * @param which - row on the sheet *Orders* (2 is the first), or an order's number as text
+ * @param which - row on the sheet *Orders* (2 is the first), an order's number as text, or an order row that is not on the sheet as it stands
  */
-export function planOrder(book: Book, which: number | string): PlanResult {
+export function planOrder(book: Book, which: number | string | OrderRow): PlanResult {
   const index = indexBook(book);
+  if (typeof which === 'object') return planRow(index, which);
   const row =
     typeof which === 'number'
       ? book.orders.find((one) => one.row === which)
