@@ -1,0 +1,39 @@
+import type { ToWindow } from '../server/messages.ts';
+import { openConnection } from './connection.ts';
+import { part } from './element.ts';
+import { whyStartedAgain } from './startAgain.ts';
+import { exposeHook } from './testHook.ts';
+import { toast } from './toasts.ts';
+import { type Start, startWorkbench, type Workbench } from './workbench.ts';
+
+/** The add-on's menu item that the page chooses by itself when it opens. */
+const OPENING = 'openSidebar';
+
+const step = part('step');
+let workbench: Workbench | undefined;
+
+step.textContent = 'Connecting to the workbook…';
+const connection = openConnection({
+  message: take,
+  lost: () => {
+    if (workbench) workbench.lost();
+    else step.textContent = 'No connection. Open the address that the start command printed.';
+  },
+});
+
+function take(message: ToWindow) {
+  if (message.kind === 'start') draw(message);
+  else if (workbench) workbench.take(message);
+  else if (message.kind === 'progress') step.textContent = message.text;
+}
+
+function draw(start: Start) {
+  part('book').textContent = start.book;
+  document.title = `${start.book} – Poursmith workbench`;
+  workbench = startWorkbench(start, connection);
+  exposeHook(workbench);
+  const because = whyStartedAgain();
+  if (because !== undefined) toast(part('toasts'), '', because, 'stay');
+  const opening = start.menus.flatMap((menu) => menu.items).find((item) => item.run === OPENING);
+  if (opening) void workbench.run(opening.label, OPENING);
+}

@@ -1,0 +1,122 @@
+import type { LocalMutation, MenuItem, ProtectedRange } from '../host/Host.ts';
+import { PROTECTIONS, type ToWindow } from '../server/messages.ts';
+import { addOnCalls } from './addOnCalls.ts';
+import { cellLine } from './cellLine.ts';
+import { changeQueue } from './changeQueue.ts';
+import type { Connection } from './connection.ts';
+import { dialogs } from './dialogs.ts';
+import { part } from './element.ts';
+import { type Grid, startGrid } from './grid.ts';
+import { menuBar } from './menuBar.ts';
+import { operations } from './operations.ts';
+import { protections } from './protections.ts';
+import { showRequests } from './showRequests.ts';
+import { sidebar } from './sidebar.ts';
+import { startAgain, startAgainWhenBack } from './startAgain.ts';
+import { stateKeeper } from './stateKeeper.ts';
+import { toast } from './toasts.ts';
+
+export type Start = Extract<ToWindow, { readonly kind: 'start' }>;
+
+/** The page at work: grid, menus, panels and the server's messages. */
+export interface Workbench {
+  readonly grid: Grid;
+  take(message: Exclude<ToWindow, Start>): void;
+  lost(): void;
+  /** Runs an add-on function as a menu item does. */
+  run(label: string, name: string): Promise<void>;
+  /** Whether every change is with the server, calculated, and no add-on run is going on. */
+  settled(): boolean;
+}
+
+export function startWorkbench(start: Start, connection: Connection): Workbench {
+  const { snapshot } = start;
+  const state = stateKeeper(part('state'), snapshot.sequence, start.keeps);
+  const queue = changeQueue(connection.send, queueMicrotask, snapshot.sequence);
+  const calls = addOnCalls(
+    (call, name, args) =>
+      connection.send({ kind: 'call', call, name, args, selection: grid.selection() }),
+    () => state.now({ calls: calls.running() }),
+  );
+  const grid = startGrid(part('grid'), snapshot, {
+    changed: (mutation) => {
+      queue.add(mutation);
+      state.now({ waiting: queue.waiting() });
+    },
+    selected: () => cell.look(),
+  });
+  const cell = cellLine(part('cell'), grid, connection);
+  const boxes = dialogs(calls.call, grid.focus);
+  const panel = sidebar(part('sidebar'), calls.call, grid.focus);
+  const show = showRequests({ boxes, panel, grid, connection });
+  const protect = protections(grid.commands, boxes.confirmEdit, grid.target);
+  const operation = operations({ window: start.window, grid, queue, protect, startAgain });
+
+  function values(list: readonly LocalMutation[]) {
+    grid.calculated(list.filter((value) => value.id !== PROTECTIONS));
+    const ranges = list.find((value) => value.id === PROTECTIONS);
+    // The host's contract says what this entry carries.
+    if (ranges) protect(ranges.params as readonly ProtectedRange[]);
+  }
+
+  async function run(label: string, name: string) {
+    state.now({ running: label });
+    const result = await calls.call(name, []);
+    state.now({ running: undefined });
+    if (result.kind === 'failure') toast(part('toasts'), label, result.message, 'stay');
+  }
+
+  function take(message: Exclude<ToWindow, Start>) {
+    switch (message.kind) {
+      case 'operation':
+        operation(message.operation);
+        state.now({ seen: message.operation.sequence });
+        return;
+      case 'calculated':
+        values(message.values);
+        state.now({ calculated: message.sequence });
+        cell.look();
+        return;
+      case 'applied':
+        queue.applied(message.batch);
+        state.now({ waiting: queue.waiting() });
+        return;
+      case 'refused':
+        startAgain(`Your last change was not kept: ${message.because}.`);
+        return;
+      case 'result':
+        calls.result(message.call, message.result);
+        return;
+      case 'show':
+        show(message.request);
+        return;
+      case 'cell':
+        cell.tell(message.sheet, message.cell, message.message);
+        return;
+      case 'saved':
+        state.now({ saved: state.state().seen });
+        return;
+      default:
+        console.info(message.text);
+    }
+  }
+
+  values(snapshot.values);
+  state.now({});
+  const choose = ({ label, run: name }: MenuItem & { readonly run: string }) =>
+    void run(label, name);
+  menuBar(part('menus'), start.menus, choose);
+  return {
+    grid,
+    take,
+    run,
+    lost: () => {
+      state.now({ connection: 'lost' });
+      part('work').inert = true;
+      startAgainWhenBack(
+        'The connection was lost for a while. Changes made meanwhile are not kept.',
+      );
+    },
+    settled: () => state.settled(),
+  };
+}
