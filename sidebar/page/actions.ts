@@ -1,0 +1,89 @@
+import { clockField } from './clockField.ts';
+import { type Draft, keepDraft, keptDraft } from './draft.ts';
+import type { Store } from './store.ts';
+import { work } from './work.ts';
+
+/** Shows the plan of the row that is selected on the sheet. */
+export async function readSelected(store: Store): Promise<void> {
+  const answer = await work(store, 'Reading the row…', 'planSelectedOrder', {});
+  if (answer === undefined) return;
+  const { plan } = answer;
+  const firstPour = plan.kind === 'plan' ? clockField(plan.firstPour) : '';
+  const texts = [plan.order === '' ? 'Row read.' : `Order ${plan.order} read.`];
+  store.set({ view: 'plan', plan, firstPour, runId: '', notice: { kind: 'done', texts } });
+}
+
+/** Plans the order on show again, at another pour time or after a change of the book. */
+export async function planAgain(store: Store, firstPour: string): Promise<void> {
+  const { plan } = store.get();
+  if (plan === undefined || plan.order === '') return;
+  store.follow({ firstPour });
+  const payload = { order: plan.order, firstPour };
+  const answer = await work(store, 'Planning…', 'planSelectedOrder', payload);
+  if (answer === undefined) return;
+  const texts = [`Order ${plan.order} planned again.`];
+  store.set({ view: 'plan', plan: answer.plan, notice: { kind: 'done', texts } });
+}
+
+export async function makeSheet(store: Store): Promise<void> {
+  const { plan, firstPour } = store.get();
+  if (plan === undefined) return;
+  const payload = { order: plan.order, firstPour };
+  const made = await work(store, 'Making the run sheet…', 'makeRunSheet', payload);
+  if (made === undefined) return;
+  const texts = [`Run sheet ${made.runId} is on the sheet Run sheet.`];
+  store.set({ runId: made.runId, notice: { kind: 'done', texts } });
+}
+
+export async function printSheet(store: Store): Promise<void> {
+  const { plan, firstPour, runId } = store.get();
+  if (plan === undefined || runId === '') return;
+  const payload = { order: plan.order, runId, firstPour };
+  const shown = await work(store, 'Opening the print page…', 'printRunSheet', payload);
+  if (shown === undefined) return;
+  const texts = [`The print page of ${shown.runId} is open.`];
+  store.set({ notice: { kind: 'done', texts } });
+}
+
+/**
+ * Opens the log form. An entry that was typed and is not known to be written comes back with its own token, so that
+ * sending it again cannot log it twice.
+ * @param kept - values that go on from the entry before
+ */
+export async function openLog(store: Store, kept: Draft['values'] = {}): Promise<void> {
+  const { plan, runId } = store.get();
+  if (plan === undefined) return;
+  const form = await work(store, 'Opening the log form…', 'startLog', { order: plan.order });
+  if (form === undefined) return;
+  const run = kept['run'] ?? (runId !== '' ? runId : (form.runs[0]?.run ?? ''));
+  const fresh = { order: form.order, token: form.token, values: { ...kept, run } };
+  store.set({ view: 'log', form, draft: keptDraft(form.order) ?? fresh, notice: undefined });
+}
+
+export async function sendLog(store: Store): Promise<void> {
+  const { draft } = store.get();
+  if (draft === undefined) return;
+  const logged = await work(store, 'Writing to the log…', 'logOutcome', draft);
+  if (logged === undefined) return;
+  keepDraft(undefined);
+  store.set({ view: 'logged', logged, notice: undefined });
+}
+
+/** Another round of the same run by the same person. */
+export async function logAnother(store: Store): Promise<void> {
+  const { run = '', who = '' } = store.get().draft?.values ?? {};
+  await openLog(store, { run, who });
+}
+
+/** Follows typing; nothing is drawn. */
+export function typeInto(store: Store, key: string, value: string): void {
+  const { draft } = store.get();
+  if (draft === undefined) return;
+  const changed = { ...draft, values: { ...draft.values, [key]: value } };
+  keepDraft(changed);
+  store.follow({ draft: changed });
+}
+
+export function showPlan(store: Store): void {
+  store.set({ view: 'plan', notice: undefined, problems: [] });
+}

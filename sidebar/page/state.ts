@@ -1,0 +1,39 @@
+import type { PlanResult } from '../../shared/runSheet/plan.ts';
+import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
+import type { Draft } from './draft.ts';
+
+export interface Notice {
+  readonly kind: 'problem' | 'done';
+  readonly texts: readonly string[];
+}
+
+/** Everything that is on show. */
+export interface PageState {
+  readonly view: 'plan' | 'log' | 'logged';
+  /** What the page waits for; "" when it waits for nothing. */
+  readonly busy: string;
+  readonly notice: Notice | undefined;
+  readonly plan: PlanResult | undefined;
+  /** The chosen clock time of the first pour, `09:30`; "" takes the row's own. */
+  readonly firstPour: string;
+  /** Run whose sheet was made from the plan on show; "" before. */
+  readonly runId: string;
+  readonly form: LogForm | undefined;
+  readonly draft: Draft | undefined;
+  /** What is wrong with the form, by field. */
+  readonly problems: readonly Problem[];
+  readonly logged: OutcomeLogged | undefined;
+}
+
+export const FIRST_STATE: PageState = {
+  view: 'plan',
+  busy: '',
+  notice: undefined,
+  plan: undefined,
+  firstPour: '',
+  runId: '',
+  form: undefined,
+  draft: undefined,
+  problems: [],
+  logged: undefined,
+};

@@ -1,0 +1,7 @@
+import { el } from '../page/el.ts';
+
+/** Labels with their values, big enough to read from the bench. */
+export function facts(rows: readonly (readonly [label: string, value: string])[]): HTMLElement {
+  const parts = rows.flatMap(([label, value]) => [el('dt', {}, label), el('dd', {}, value)]);
+  return el('dl', { class: 'facts' }, ...parts);
+}

@@ -1,0 +1,73 @@
+import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
+import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
+import type { LogForm } from '../../shared/verbs/verbs.ts';
+import { sendLog, showPlan } from '../page/actions.ts';
+import { button, el } from '../page/el.ts';
+import type { Store } from '../page/store.ts';
+import { logField } from './logField.ts';
+import { runField } from './runField.ts';
+import { tearTestField } from './tearTestField.ts';
+
+/** The log form of an order. What is typed stays until the workbook says that it is written. */
+export function logView(store: Store): HTMLElement {
+  const { form, busy } = store.get();
+  if (form === undefined) return el('div');
+  const made = el(
+    'form',
+    { novalidate: '', 'aria-label': 'What came out' },
+    ...partsOf(form, store),
+  );
+  made.addEventListener('submit', (event) => {
+    event.preventDefault();
+    void sendLog(store);
+  });
+  const all = el('fieldset', { class: 'whole' }, made);
+  all.disabled = busy !== '';
+  return all;
+}
+
+function partsOf(form: LogForm, store: Store): readonly HTMLElement[] {
+  const fields = fieldsFor(form.layers.length);
+  const group = (legend: string, keys: readonly FormKey[], look = '') =>
+    el(
+      'fieldset',
+      { class: look },
+      el('legend', {}, legend),
+      ...keys.filter((key) => fields.includes(key)).map((key) => logField(key, form, store)),
+    );
+  const readings: readonly FormKey[] = fields.filter((key) => /^(moldTop|pour\d|gap\d)/.test(key));
+  return [
+    el('h1', {}, `Log order ${form.order}`),
+    el(
+      'p',
+      {},
+      `${form.pattern} v${form.version}, ${form.mold}. ${form.good} of ${form.quantity} good logged so far.`,
+    ),
+    runField(form, store),
+    logField('who', form, store),
+    group('Readings', readings),
+    group('Pieces', ['poured', 'good'], 'pair'),
+    group('Bad pieces by kind; blank is none', DEFECT_KEYS, 'pair'),
+    tearTestField(store),
+    logField('pieceWeight', form, store),
+    logField('notes', form, store),
+    actionsOf(store),
+  ];
+}
+
+function actionsOf(store: Store): HTMLElement {
+  const { busy } = store.get();
+  const send = el(
+    'button',
+    { id: 'send', type: 'submit', class: 'main' },
+    busy === '' ? 'Write to the log' : 'Writing…',
+  );
+  const back = button({ id: 'back', label: 'Back to the plan' }, () => showPlan(store));
+  return el(
+    'div',
+    { class: 'actions' },
+    send,
+    back,
+    el('p', { class: 'small' }, 'What you typed is kept when you go back.'),
+  );
+}

@@ -1,0 +1,111 @@
+import type { OrderPlan, PlanResult, Warning } from '../../shared/runSheet/plan.ts';
+import { sayCount, sayShare } from '../../shared/runSheet/say.ts';
+import { makeSheet, openLog, planAgain, printSheet, readSelected } from '../page/actions.ts';
+import { button, el } from '../page/el.ts';
+import { sentence } from '../page/sentence.ts';
+import type { Store } from '../page/store.ts';
+import { layerCard } from './layerCard.ts';
+import { missingView } from './missingView.ts';
+import { plateCard } from './plateCard.ts';
+import { workCard } from './workCard.ts';
+
+/** The plan of an order and what can be done with it. */
+export function planView(store: Store): HTMLElement {
+  const { plan, busy } = store.get();
+  const isOff = busy !== '';
+  const read = button(
+    { id: 'read', label: 'Read the selected order', look: plan ? 'plain' : 'main', isOff },
+    () => void readSelected(store),
+  );
+  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]));
+}
+
+function emptyText(): HTMLElement {
+  return el(
+    'p',
+    { class: 'empty' },
+    'Click a row on the sheet Orders, then press the button. The plan of that order shows here.',
+  );
+}
+
+function bodyOf(plan: PlanResult, store: Store): readonly HTMLElement[] {
+  if (plan.kind === 'missing') return [missingView(plan, store)];
+  return [
+    headOf(plan),
+    warningsOf(plan.warnings),
+    piecesCard(plan),
+    firstPourField(store),
+    plateCard(plan),
+    ...plan.layers.map((layer) => layerCard(layer, plan)),
+    workCard(plan),
+    actionsOf(store),
+  ];
+}
+
+function headOf(plan: OrderPlan): HTMLElement {
+  const molds = plan.moldsInUse === 1 ? plan.mold : `${plan.moldsInUse} × ${plan.mold}`;
+  const due = plan.due === undefined ? [] : [el('p', {}, `Due ${plan.due}`)];
+  const notes = plan.notes === '' ? [] : [el('p', {}, el('strong', {}, 'Note: '), plan.notes)];
+  return el(
+    'header',
+    {},
+    el('h1', {}, `Order ${plan.order}`),
+    el('p', {}, `${plan.quantity} × ${plan.pattern} v${plan.version}`),
+    el('p', {}, molds),
+    ...due,
+    ...notes,
+  );
+}
+
+function warningsOf(warnings: readonly Warning[]): HTMLElement {
+  const items = warnings.map(({ text }) =>
+    el('li', {}, el('strong', {}, 'Check: '), sentence(text)),
+  );
+  return el('ul', { class: 'warnings', 'aria-label': 'Warnings' }, ...items);
+}
+
+function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
+  const { good, poured } = pieces.evidence;
+  const record =
+    poured === 0
+      ? `No round of this mold and pattern is logged yet: ${sayShare(pieces.expectedYield)} good is the shop’s assumption.`
+      : `${good} of ${sayCount(poured, 'logged piece')} came out good.`;
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, 'Pieces'),
+    el('p', { class: 'key' }, `Pour ${pieces.toPour}`),
+    el(
+      'p',
+      {},
+      `${sayCount(pieces.rounds, 'round')} of ${pieces.perRound}, for ${quantity} good (chance ${sayShare(pieces.attained)}).`,
+    ),
+    el('p', { class: 'small' }, record),
+  );
+}
+
+function firstPourField(store: Store): HTMLElement {
+  const { firstPour, busy } = store.get();
+  const input = el('input', { id: 'firstPour', type: 'time', value: firstPour });
+  input.disabled = busy !== '';
+  input.addEventListener('change', () => void planAgain(store, input.value));
+  return el('div', { class: 'field' }, el('label', { for: 'firstPour' }, 'First pour at'), input);
+}
+
+function actionsOf(store: Store): HTMLElement {
+  const { busy, runId } = store.get();
+  const isOff = busy !== '';
+  const label = runId === '' ? 'Make run sheet' : 'Make run sheet again';
+  const hint = runId === '' ? 'Print comes after the run sheet is made.' : `Run ${runId} is made.`;
+  return el(
+    'div',
+    { class: 'actions' },
+    button({ id: 'make', label, look: 'main', isOff }, () => void makeSheet(store)),
+    button(
+      { id: 'print', label: 'Print', isOff: isOff || runId === '' },
+      () => void printSheet(store),
+    ),
+    el('p', { class: 'small' }, hint),
+    button({ id: 'log', label: 'Log what came out', isOff }, () => void openLog(store)),
+  );
+}

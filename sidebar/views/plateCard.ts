@@ -1,0 +1,34 @@
+import type { OrderPlan } from '../../shared/runSheet/plan.ts';
+import { sayDuration, sayTemperature } from '../../shared/runSheet/say.ts';
+import { plateOnText, READING_ADVICE } from '../../shared/runSheet/sections/plateSection.ts';
+import { el } from '../page/el.ts';
+import { sentence } from '../page/sentence.ts';
+import { facts } from './facts.ts';
+
+/** Dial, clock and the reading that starts the run, with the advice that goes with them. */
+export function plateCard(plan: OrderPlan): HTMLElement {
+  const { plate, system } = plan;
+  if (plate.kind === 'unreachable')
+    return el(
+      'section',
+      { class: 'card' },
+      el('h2', {}, 'Plate'),
+      el('p', {}, el('strong', {}, 'The mold will not get hot enough: '), sentence(plate.because)),
+    );
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, `Plate: ${plate.plate}`),
+    facts([
+      ['Set to', sayTemperature(plate.setting, system)],
+      ['Switch on at', plateOnText(plan, plate)],
+      ['Mold top must read', sayTemperature(plate.topTarget, system, 'up')],
+    ]),
+    el(
+      'p',
+      {},
+      `The top gets there in about ${sayDuration(plate.heatUp)}. A dial at its mark is not yet a hot mold.`,
+    ),
+    el('p', { class: 'small' }, READING_ADVICE),
+  );
+}

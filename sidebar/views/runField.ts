@@ -1,0 +1,30 @@
+import { sayCount } from '../../shared/runSheet/say.ts';
+import type { LogForm } from '../../shared/verbs/verbs.ts';
+import { typeInto } from '../page/actions.ts';
+import { el } from '../page/el.ts';
+import type { Store } from '../page/store.ts';
+import { errorOf, inputLooks } from './logField.ts';
+
+/** Which run the pieces belong to: a new one, or one that has rounds in the log. */
+export function runField(form: LogForm, store: Store): HTMLElement {
+  const chosen = store.get().draft?.values['run'] ?? '';
+  const listed = form.runs.some(({ run }) => run === chosen) || chosen === '';
+  const runs = listed ? form.runs : [{ run: chosen, rounds: 0 }, ...form.runs];
+  const options = runs.map(({ run, rounds }) =>
+    el(
+      'option',
+      { value: run },
+      rounds === 0 ? `${run}, nothing logged yet` : `${run}, ${sayCount(rounds, 'row')} logged`,
+    ),
+  );
+  const select = el('select', inputLooks('run', store), ...options);
+  select.value = chosen;
+  select.addEventListener('change', () => typeInto(store, 'run', select.value));
+  return el(
+    'div',
+    { class: 'field' },
+    el('label', { for: 'run' }, 'Run'),
+    select,
+    ...errorOf('run', store),
+  );
+}
