@@ -46,7 +46,10 @@ export const SOURCES = {
   SP430: 'NIST Special Publication 430, household weights and measures, 2004',
   CFR101: '21 CFR 101.9(b)(5)(viii), nutrition-label measures',
   GNUUNITS: 'GNU units, drop = 1/20 mL',
+  NISTHANDBOOK: 'NIST/SEMATECH, e-Handbook of Statistical Methods',
   TRADE: 'common practice, no source',
+  CHANDRUPATLA:
+    'Chandrupatla, A new hybrid quadratic/bisection algorithm, Advances in Engineering Software 28(3), 1997',
 } as const satisfies Readonly<Record<string, string>>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -3,7 +3,7 @@ import { findRoot } from './findRoot.ts';
 import { completeLayer, type LayerInMold } from './layerInMold.ts';
 import { slabSeries } from './slabSeries.ts';
 
-/** Enough for Fo > 0.005: half a second into a 3 mm layer. Before that the layer still has its start temperature. */
+/** Enough for Fo > 0.01: a second into a 3 mm layer. Any place that falls sooner is told that, within that second. */
 const TERMS = 8;
 
 /** Where in the layer: its free surface (skinning, bond) or its mean (moves or not). */

@@ -30,7 +30,7 @@ const SMALLEST_EIGENVALUE = 1e-6;
  * shape X(y) = cos(zeta y) + (Bs / zeta) sin(zeta y), so that X = 1 at the free surface.
  * With Bs = 0 this is the handbooks' plane wall: zeta tan zeta = Bi, C1 = 4 sin zeta / (2 zeta + sin 2 zeta).
  *
- * @param count - how many terms, at least 1; one is enough for Fo > 0.2, eight for Fo > 0.005
+ * @param count - how many terms, at least 1; one is enough for Fo > 0.2, eight for Fo > 0.01
  * @source CARSLAW, section 3.11; INCROPERA, section 5.5 and Table 5.1
  */
 export function slabSeries(

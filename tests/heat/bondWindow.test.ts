@@ -77,7 +77,7 @@ describe('laws of the window', () => {
         const { latest, earliest } = bondWindow(layer, next);
         if (latest.kind === 'seconds') {
           const surface = layerTemperature(cooling, 'surface', latest.seconds);
-          // Bisection.
+          // The root’s last digits.
           expect(layerContactTemperature(surface, pour)).toBeNear(116, { absolute: 1e-6 });
         } else {
           expect(latest.kind).toBe('any time');
@@ -85,7 +85,7 @@ describe('laws of the window', () => {
         }
         if (earliest.kind === 'seconds') {
           const surface = layerTemperature(cooling, 'surface', earliest.seconds);
-          // Bisection.
+          // The root’s last digits.
           expect(surface).toBeNear(110, { absolute: 1e-6 });
         } else {
           expect(earliest.kind).toBe('never firm');

@@ -75,7 +75,7 @@ describe('moldHeatUp', () => {
           heatUp.mold.roomTemperature + share * (plateau - heatUp.mold.roomTemperature);
         const { time } = moldHeatUp(heatUp, target);
         const seconds = time.kind === 'reached' ? time.seconds : Number.NaN;
-        // Bisection inside the warm-up, rounding after it.
+        // The root’s last digits inside the warm-up, rounding after it.
         expect(moldTemperature(heatUp, seconds)).toBeNear(target, { absolute: 1e-6 });
       }),
     );
@@ -103,8 +103,10 @@ describe('moldHeatUp', () => {
   });
 
   test('a mold already there needs no time', () => {
-    const { time } = moldHeatUp({ ...HEAT_UP, startTemperature: 105 }, 100);
-    expect(time).toEqual({ kind: 'reached', seconds: 0 });
+    for (const plateWarmUp of [0, 3600]) {
+      const { time } = moldHeatUp({ ...HEAT_UP, startTemperature: 105, plateWarmUp }, 100);
+      expect(time).toEqual({ kind: 'reached', seconds: 0 });
+    }
   });
 
   test('each remedy for a mold that stops short brings it exactly there', () => {
