@@ -27,15 +27,18 @@ export function fillShare(profile: Profile, mark: number): number {
   }
 }
 
-/** Share of a whole ellipse below x of its height. */
+/**
+ * Share of a whole ellipse below x of its height: (2 angle - sin 2 angle) / 2π with cos angle = 1 - 2x. By the half angle,
+ * which keeps the digits that acos loses in the lowest thousandths.
+ */
 function segmentShare(x: number): number {
-  const middle = 1 - 2 * x;
-  // the difference of two nearly equal terms may fall below nothing in the last digits
-  return Math.max(0, (Math.acos(middle) - middle * 2 * Math.sqrt(x - x ** 2)) / Math.PI);
+  const doubleAngle = 4 * Math.asin(Math.sqrt(x));
+  return (doubleAngle - Math.sin(doubleAngle)) / (2 * Math.PI);
 }
 
 /**
- * Shares of the layers between rising marks; the last mark is the top of the cavity.
+ * Shares of the layers between rising marks; the last mark is the top of the cavity. A two-piece mold filled upright has
+ * cumulative marks along its length: profile box, as far as it is equally thick there.
  * @param marks one per layer, rising, the last 1
  * @returns shares that add up to 1
  * @throws InputError when marks do not rise or do not end at 1
@@ -55,7 +58,7 @@ export function sharesFromMarks(profile: Profile, marks: readonly number[]): rea
   if (last !== 1)
     throw new InputError({
       field: 'last fill mark',
-      rule: { kind: 'form', wanted: '100 %' },
+      rule: { kind: 'form', wanted: '1, the top of the cavity' },
       value: last,
     });
   return below.map((share, index) => share - (below[index - 1] ?? 0));

@@ -24,6 +24,11 @@ export interface Loadings {
   readonly each: readonly Loading[];
 }
 
+const NO_LIMIT = Number.POSITIVE_INFINITY;
+
+/** A dose made to the limit may miss it by the rounding of its own arithmetic. */
+const TIE = 1e-9;
+
 /**
  * How much of each additive a cup carries, over the mass of its base (not of the mixture: 2 % of the base is 1.96 % of both).
  * Doses of one name are added up; the lowest limit given for a name holds.
@@ -34,11 +39,14 @@ export function loadings(baseMass: number, additives: readonly Additive[]): Load
   requireNumber(baseMass, 'base in the cup', { unit: 'kg', greaterThan: 0 });
   const byName = new Map<string, { mass: number; limit: number }>();
   let total = 0;
-  for (const { name, mass, limit = Number.POSITIVE_INFINITY } of additives) {
+  for (const { name, mass, limit } of additives) {
     requireNumber(mass, name, { unit: 'kg', atLeast: 0 });
-    if (Number.isFinite(limit)) requireNumber(limit, `limit of ${name}`, { greaterThan: 0 });
-    const before = byName.get(name) ?? { mass: 0, limit: Number.POSITIVE_INFINITY };
-    byName.set(name, { mass: before.mass + mass, limit: Math.min(before.limit, limit) });
+    if (limit !== undefined) requireNumber(limit, `limit of ${name}`, { greaterThan: 0 });
+    const before = byName.get(name) ?? { mass: 0, limit: NO_LIMIT };
+    byName.set(name, {
+      mass: before.mass + mass,
+      limit: Math.min(before.limit, limit ?? NO_LIMIT),
+    });
     total += mass / baseMass;
   }
   const each = [...byName].map(([name, { mass, limit }]) => {
@@ -49,6 +57,6 @@ export function loadings(baseMass: number, additives: readonly Additive[]): Load
 }
 
 function verdictOf(loading: number, limit: number): Loading['verdict'] {
-  if (!Number.isFinite(limit)) return 'no limit known';
-  return loading > limit ? 'over limit' : 'within limit';
+  if (limit === NO_LIMIT) return 'no limit known';
+  return loading > limit * (1 + TIE) ? 'over limit' : 'within limit';
 }

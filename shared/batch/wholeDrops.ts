@@ -16,7 +16,7 @@ export type WholeDrops =
       /** The smallest batch, as a multiple of this cup, that takes whole drops, and how many */
       readonly batch: number;
       readonly batchDrops: number;
-      /** Parts of cut colorant for one part of colorant, and the drops of it, with their error */
+      /** Parts of cut colorant for one part of colorant, and the drops of it, with their error, within the tolerance */
       readonly cut: number;
       readonly cutDrops: number;
       readonly cutError: number;
@@ -35,7 +35,7 @@ export function wholeDrops({ drops, tolerance, leastDrops }: DropsWanted): Whole
   const error = rounded / drops - 1;
   if (rounded >= 1 && Math.abs(error) <= tolerance) return { kind: 'drops', drops: rounded, error };
   const batchDrops = Math.ceil(drops);
-  const cut = Math.ceil(leastDrops / drops);
+  const cut = smallestCut(drops, tolerance, leastDrops);
   const cutDrops = Math.round(drops * cut);
   return {
     kind: 'not whole',
@@ -45,4 +45,11 @@ export function wholeDrops({ drops, tolerance, leastDrops }: DropsWanted): Whole
     cutDrops,
     cutError: cutDrops / (drops * cut) - 1,
   };
+}
+
+/** Fewest parts that give enough drops, whole within the tolerance: at the latest at 0.5 / tolerance drops. */
+function smallestCut(drops: number, tolerance: number, leastDrops: number): number {
+  let cut = Math.ceil(leastDrops / drops);
+  while (Math.abs(Math.round(drops * cut) / (drops * cut) - 1) > tolerance) cut++;
+  return cut;
 }

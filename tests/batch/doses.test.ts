@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { wholeDrops } from '../../shared/batch/wholeDrops.ts';
-import { type Recipe, scaledDose } from '../../shared/batch/scaledDose.ts';
 import { nearestSpoon } from '../../shared/batch/nearestSpoon.ts';
+import { type Recipe, scaledDose } from '../../shared/batch/scaledDose.ts';
+import { wholeDrops } from '../../shared/batch/wholeDrops.ts';
 import { toEngine } from '../../shared/units/convert.ts';
+import { errorText } from '../heat/errorText.ts';
 
 const BLACK: Recipe = Object.freeze({
   amount: 4,
@@ -48,7 +49,9 @@ describe('scaledDose', () => {
   });
 
   test('refuses an amount of nothing', () => {
-    expect(() => scaledDose({ ...BLACK, amount: 0 }, 1e-4)).toThrow('amount: greater than');
+    expect(errorText(() => scaledDose({ ...BLACK, amount: 0 }, 1e-4))).toBe(
+      'amount must be greater than 0, got 0',
+    );
   });
 });
 
@@ -94,10 +97,41 @@ describe('wholeDrops', () => {
         }
         expect(drops * result.batch).toBeNear(result.batchDrops, { relative: 1e-9 });
         expect(result.cutDrops).toBeGreaterThanOrEqual(8);
-        expect(Math.abs(result.cutError)).toBeLessThanOrEqual(0.5 / 8 + 1e-9);
+        expect(Math.abs(result.cutError)).toBeLessThanOrEqual(0.1);
       }),
     );
   });
+});
+
+test('wholeDrops: a cut keeps a tight tolerance too, and really thins', () => {
+  // 8.5 drops are 6 % off either way: cut 1 in 2, 17 drops; 5.3 drops at 1 %: 1 in 3 gives 15.9, 0.6 % off
+  expect(wholeDrops({ drops: 8.5, tolerance: 0.02, leastDrops: 8 })).toMatchObject({
+    cut: 2,
+    cutDrops: 17,
+    cutError: 0,
+  });
+  expect(wholeDrops({ drops: 5.3, tolerance: 0.01, leastDrops: 8 })).toMatchObject({
+    cut: 3,
+    cutDrops: 16,
+  });
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.01, max: 100, noNaN: true }),
+      fc.double({ min: 0.005, max: 0.5, noNaN: true }),
+      (drops, tolerance) => {
+        const result = wholeDrops({ drops, tolerance, leastDrops: 8 });
+        if (result.kind === 'drops') return;
+        expect(result.cut).toBeGreaterThan(1);
+        expect(Math.abs(result.cutError)).toBeLessThanOrEqual(tolerance);
+      },
+    ),
+  );
+});
+
+test('wholeDrops refuses a tolerance past one half', () => {
+  expect(errorText(() => wholeDrops({ drops: 1, tolerance: 0.6, leastDrops: 8 }))).toBe(
+    'dose tolerance must be at most 0.5, got 0.6',
+  );
 });
 
 describe('nearestSpoon', () => {

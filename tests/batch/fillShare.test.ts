@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fillMark } from '../../shared/batch/fillMark.ts';
 import { fillShare, type Profile, sharesFromMarks } from '../../shared/batch/fillShare.ts';
+import { errorText } from '../heat/errorText.ts';
 
 const PROFILES: readonly Profile[] = ['box', 'V', 'half-round', 'ellipse'];
 
@@ -42,7 +43,7 @@ describe('fillShare', () => {
   });
 
   test('refuses a mark past the top', () => {
-    expect(() => fillShare('box', 1.2)).toThrow('fill mark: at most');
+    expect(errorText(() => fillShare('box', 1.2))).toBe('fill mark must be at most 1, got 1.2');
   });
 });
 
@@ -54,9 +55,44 @@ describe('sharesFromMarks', () => {
   });
 
   test('refuses marks that do not rise or do not reach the top', () => {
-    expect(() => sharesFromMarks('box', [0.5, 0.4, 1])).toThrow(
-      'fill mark of layer 2: greater than',
+    expect(errorText(() => sharesFromMarks('box', [0.5, 0.4, 1]))).toBe(
+      'fill mark of layer 2 must be greater than the mark before it (0.5), got 0.4',
     );
-    expect(() => sharesFromMarks('box', [0.5, 0.9])).toThrow('last fill mark: form');
+    expect(errorText(() => sharesFromMarks('box', [0.5, 0.9]))).toBe(
+      'last fill mark must be 1, the top of the cavity, got 0.9',
+    );
+    expect(errorText(() => sharesFromMarks('box', []))).toBe(
+      'last fill mark must be 1, the top of the cavity, got nothing',
+    );
+  });
+});
+
+describe('the lowest film of a round cavity', () => {
+  test.each([
+    { profile: 'ellipse', factor: 16 / (3 * Math.PI) },
+    { profile: 'half-round', factor: (8 * Math.SQRT2) / (3 * Math.PI) },
+  ] as const)('$profile rises like a parabola’s segment', ({ profile, factor }) => {
+    // segment of height e under a parabola of the same curvature: area 2/3 chord e; next term 0.3 e
+    for (const mark of [1e-4, 1e-6, 1e-8])
+      expect(fillShare(profile, mark)).toBeNear(factor * mark ** 1.5, { relative: mark + 1e-9 });
+  });
+
+  test('an ellipse is the same from above and below', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (mark) => {
+        // last digits of a double
+        expect(fillShare('ellipse', mark) + fillShare('ellipse', 1 - mark)).toBeNear(1, {
+          absolute: 1e-14,
+        });
+      }),
+    );
+  });
+
+  test('fillMark undoes fillShare down to the thinnest film', () => {
+    // 52 halvings of the cavity's depth
+    for (const share of [1e-9, 1e-6, 0.001, 0.5, 0.999, 1])
+      expect(fillShare('ellipse', fillMark('ellipse', share))).toBeNear(share, { relative: 1e-6 });
+    expect(fillMark('V', 0)).toBe(0);
+    expect(errorText(() => fillMark('V', -0.1))).toBe('share must be at least 0, got -0.1');
   });
 });

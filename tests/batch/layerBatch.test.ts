@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cavityVolume } from '../../shared/batch/cavityVolume.ts';
 import { type LayerWanted, layerBatch } from '../../shared/batch/layerBatch.ts';
 import { pigmentCover } from '../../shared/batch/pigmentCover.ts';
+import { errorText } from '../heat/errorText.ts';
 
 const PLAIN: LayerWanted = Object.freeze({
   pieces: 10,
@@ -41,7 +42,9 @@ describe('layerBatch', () => {
   });
 
   test('refuses a cup that its own loss fills', () => {
-    expect(() => layerBatch({ ...PLAIN, cupLoss: 0.2 })).toThrow('cup fill: greater than');
+    expect(errorText(() => layerBatch({ ...PLAIN, cupLoss: 0.2 }))).toBe(
+      'cup fill must be greater than what stays in a cup (0.0002 m³), got 0.0001 m³',
+    );
   });
 
   const wanted = fc.record({
@@ -79,7 +82,9 @@ describe('layerBatch', () => {
 
 test('cavityVolume is mass over density', () => {
   expect(cavityVolume(0.0104, 1040)).toBeNear(1e-5, { relative: 1e-12 });
-  expect(() => cavityVolume(0, 1040)).toThrow('piece weight: greater than');
+  expect(errorText(() => cavityVolume(0, 1040))).toBe(
+    'piece weight must be greater than 0 kg, got 0 kg',
+  );
 });
 
 test('pigmentCover: 1 % in 3 mm of 1 g/mL is 30 g/m²', () => {

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import jstat from 'jstat';
 import { describe, expect, test } from 'vitest';
-import { yieldBelief } from '../../shared/batch/yieldBelief.ts';
 import { chanceOfEnough, piecesToPour } from '../../shared/batch/piecesToPour.ts';
+import { meanYield, yieldBelief } from '../../shared/batch/yieldBelief.ts';
+import { errorText } from '../heat/errorText.ts';
 
 const { jStat } = jstat;
 
@@ -96,8 +97,31 @@ describe('piecesToPour', () => {
     },
   );
 
-  test('a perfect yield pours just the goal', () => {
-    expect(piecesToPour(12, fixed(1), 0.999)).toEqual({
+  test.each([
+    // 1 - 0.9^n >= 0.9 from n = 22, by hand: 0.9^21 = 0.1094, 0.9^22 = 0.0985
+    { goal: 1, rate: 0.1, confidence: 0.9, pieces: 22 },
+    // ties: the chance is exactly the confidence
+    { goal: 1, rate: 0.9, confidence: 0.9, pieces: 1 },
+    { goal: 2, rate: 0.7, confidence: 0.49, pieces: 2 },
+    { goal: 3, rate: 0.5, confidence: 0.5, pieces: 5 },
+  ])('$goal at $rate, confidence $confidence: $pieces', ({ goal, rate, confidence, pieces }) => {
+    const result = piecesToPour(goal, fixed(rate), confidence);
+    expect(result).toMatchObject({ kind: 'pieces', pieces });
+    if (result.kind === 'pieces') expect(result.attained).toBeGreaterThanOrEqual(confidence);
+  });
+
+  test('a goal whose first chance no double can hold still has its answer', () => {
+    // normal approximation with the variance of bad pieces, goal (1 - p) / p^2, and z 1.2816 at 90 %
+    const [goal, rate] = [20_000, 0.9];
+    const expected = goal / rate + 1.2816 * (Math.sqrt(goal * (1 - rate)) / rate);
+    const result = piecesToPour(goal, fixed(rate), 0.9);
+    // the approximation leaves out skewness, about a piece
+    if (result.kind === 'pieces') expect(result.pieces).toBeNear(expected, { absolute: 2 });
+    expect(result.kind).toBe('pieces');
+  });
+
+  test.each([0.999, 1])('a perfect yield pours just the goal, at confidence %d', (confidence) => {
+    expect(piecesToPour(12, fixed(1), confidence)).toEqual({
       kind: 'pieces',
       pieces: 12,
       expectedGood: 12,
@@ -121,10 +145,10 @@ describe('piecesToPour', () => {
     },
     {
       goal: 5,
-      belief: fixed(0.01),
+      belief: fixed(0.001),
       confidence: 0.9,
       because:
-        'even 100 pieces would not give 5 good ones with that confidence: mend the yield first',
+        'even 1000 pieces would not give 5 good ones with that confidence: mend the yield first',
     },
   ])('says why there is no answer: $because', ({ goal, belief, confidence, because }) => {
     expect(piecesToPour(goal, belief, confidence)).toEqual({ kind: 'unreachable', because });
@@ -165,5 +189,64 @@ describe('piecesToPour', () => {
     expect(piecesToPour(200, belief, 0.9)).toMatchObject({
       pieces: (piecesToPour(200, fixed(0.9), 0.9) as { pieces: number }).pieces,
     });
+  });
+
+  test.each([
+    {
+      goal: 0,
+      rate: 0.9,
+      confidence: 0.9,
+      sentence: 'good pieces wanted must be at least 1, got 0',
+    },
+    {
+      goal: 2.5,
+      rate: 0.9,
+      confidence: 0.9,
+      sentence: 'good pieces wanted must be a whole number, got 2.5',
+    },
+    { goal: 5, rate: 1.1, confidence: 0.9, sentence: 'yield must be at most 1, got 1.1' },
+    { goal: 5, rate: 0.9, confidence: 0, sentence: 'confidence must be greater than 0, got 0' },
+    { goal: 5, rate: 0.9, confidence: 1.5, sentence: 'confidence must be at most 1, got 1.5' },
+  ])('refuses: $sentence', ({ goal, rate, confidence, sentence }) => {
+    expect(errorText(() => piecesToPour(goal, fixed(rate), confidence))).toBe(sentence);
+  });
+});
+
+describe('chances', () => {
+  test('of exactly each number of good pieces add up to 1', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 60 }),
+        fc.double({ min: 0.2, max: 30, noNaN: true }),
+        fc.double({ min: 0.2, max: 30, noNaN: true }),
+        (pieces, goodWeight, badWeight) => {
+          const belief = { kind: 'beta', goodWeight, badWeight } as const;
+          const mirror = { kind: 'beta', goodWeight: badWeight, badWeight: goodWeight } as const;
+          let mean = 0;
+          for (let goal = 1; goal <= pieces; goal++) {
+            const chance = chanceOfEnough(goal, pieces, belief);
+            mean += chance;
+            // good in one belief is bad in its mirror
+            expect(chance + chanceOfEnough(pieces - goal + 1, pieces, mirror)).toBeNear(1, {
+              absolute: 1e-11, // rounding of up to 60 terms
+            });
+          }
+          // the sum of the upper tails is the mean
+          expect(mean).toBeNear(pieces * meanYield(belief), { relative: 1e-10 });
+        },
+      ),
+    );
+  });
+
+  test('a longer record moves the expected yield from the assumption to the record', () => {
+    expect(meanYield(yieldBelief({ mean: 0.9, weight: 10, good: 0, poured: 0 }))).toBeNear(0.9, {
+      relative: 1e-15, // 9 / 10
+    });
+    expect(meanYield(yieldBelief({ mean: 0.9, weight: 10, good: 70, poured: 90 }))).toBeNear(0.79, {
+      relative: 1e-15, // (9 + 70) / (10 + 90)
+    });
+    expect(errorText(() => yieldBelief({ mean: 0.9, weight: 10, good: 5, poured: 4 }))).toBe(
+      'good must be at most 4, got 5',
+    );
   });
 });

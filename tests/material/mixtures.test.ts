@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { floatOrSink } from '../../shared/material/floatOrSink.ts';
 import { mixtureDensity } from '../../shared/material/mixtureDensity.ts';
 import { waterDensity } from '../../shared/material/waterDensity.ts';
+import { errorText } from '../heat/errorText.ts';
 
 function mix(...pairs: readonly (readonly [mass: number, gramsPerML: number])[]): number {
   return mixtureDensity(pairs.map(([mass, density]) => ({ mass, density: density * 1000 }))) / 1000;
@@ -86,7 +87,7 @@ describe('mixtureDensity', () => {
   });
 
   test('refuses no mass at all', () => {
-    expect(() => mixtureDensity([])).toThrow('mass: greater than');
+    expect(errorText(() => mixtureDensity([]))).toBe('mass must be greater than 0 kg, got 0 kg');
   });
 });
 
@@ -102,8 +103,12 @@ describe('waterDensity', () => {
   });
 
   test('refuses ice and steam', () => {
-    expect(() => waterDensity(-1)).toThrow('water temperature: at least');
-    expect(() => waterDensity(101)).toThrow('water temperature: at most');
+    expect(errorText(() => waterDensity(-1))).toBe(
+      'water temperature must be at least 0 °C, got -1 °C',
+    );
+    expect(errorText(() => waterDensity(101))).toBe(
+      'water temperature must be at most 100 °C, got 101 °C',
+    );
   });
 });
 

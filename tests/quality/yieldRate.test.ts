@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { yieldRate } from '../../shared/quality/yieldRate.ts';
+import { errorText } from '../heat/errorText.ts';
 
 describe('yieldRate', () => {
   test.each([
@@ -61,10 +62,10 @@ describe('yieldRate', () => {
   });
 
   test.each([
-    { given: [5, 4, 0.9], because: 'good: at most' },
-    { given: [0, 0, 0.9], because: 'poured: at least' },
-    { given: [1, 2, 1], because: 'confidence: less than' },
+    { given: [5, 4, 0.9], because: 'good must be at most 4, got 5' },
+    { given: [0, 0, 0.9], because: 'poured must be at least 1, got 0' },
+    { given: [1, 2, 1], because: 'confidence must be less than 1, got 1' },
   ] as const)('refuses $given', ({ given: [good, poured, confidence], because }) => {
-    expect(() => yieldRate(good, poured, confidence)).toThrow(because);
+    expect(errorText(() => yieldRate(good, poured, confidence))).toBe(because);
   });
 });
