@@ -76,7 +76,7 @@ export interface RowFunction {
   readonly examples: readonly Example[];
   /** Where the formula comes from and where it stops being valid, in one or two sentences. */
   readonly notes: string;
-  readonly compute: (args: never) => readonly Answer[];
+  readonly compute: (args: never, system: UnitSystem) => readonly Answer[];
 }
 
 export interface TableFunction {
@@ -98,7 +98,7 @@ export type SheetFunction = RowFunction | TableFunction;
 
 /**
  * Declares a sheet function that works row by row. `compute` gets named, converted, checked values in engine units and
- * returns one answer per column of `returns`, numbers in engine units. Its stub, doc comment, manual page, checks and
+ * returns one answer per column of `returns`, numbers in engine units; the system is for figures inside a text answer. Its stub, doc comment, manual page, checks and
  * examples all come from this.
  */
 export function defineFunction<
@@ -106,7 +106,7 @@ export function defineFunction<
 >(
   declaration: Omit<RowFunction, 'kind' | 'params' | 'compute'> & {
     readonly params: Ps;
-    readonly compute: (args: Named<Ps>) => readonly Answer[];
+    readonly compute: (args: Named<Ps>, system: UnitSystem) => readonly Answer[];
   },
 ): RowFunction {
   return { kind: 'row', ...declaration };

@@ -76,7 +76,7 @@ function answerRow(
       if (parameter)
         named[key] = coerceArgument(cells[index], parameter, fieldOf(key, parameter), system);
     });
-    const answers = declared.compute(named as never); // each value was coerced by its own declaration
+    const answers = declared.compute(named as never, system); // each value was coerced by its own declaration
     return declared.returns.map((result, index) => shown(answers[index], result.measure, system));
   } catch (error) {
     return [sentence(error, system), ...blank.slice(1)];

@@ -1,6 +1,6 @@
-import { type BookCells, PLAN_TABLES, readBook } from '../book/book.ts';
-import { ORDERS_COLUMNS, ordersColumn } from '../runSheet/ordersColumn.ts';
-import type { TableFunction, TableParameter } from './defineFunction.ts';
+import { type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
+import { ORDERS_COLUMNS, ordersColumn } from '../../runSheet/ordersColumn.ts';
+import type { TableFunction, TableParameter } from '../defineFunction.ts';
 
 function sheet(name: TableParameter['sheet']): TableParameter {
   return {

@@ -1,0 +1,49 @@
+import { POUR_BATCH } from './batch/POUR_BATCH.ts';
+import { POUR_CUPS } from './batch/POUR_CUPS.ts';
+import { POUR_CUT } from './batch/POUR_CUT.ts';
+import { POUR_DENSITY } from './batch/POUR_DENSITY.ts';
+import { POUR_DOSE } from './batch/POUR_DOSE.ts';
+import { POUR_FLOATS } from './batch/POUR_FLOATS.ts';
+import { POUR_LOADING } from './batch/POUR_LOADING.ts';
+import { POUR_PIECES } from './batch/POUR_PIECES.ts';
+import { POUR_SHARE } from './batch/POUR_SHARE.ts';
+import { POUR_ORDERS } from './book/POUR_ORDERS.ts';
+import type { SheetFunction } from './defineFunction.ts';
+import { POUR_BOIL } from './heat/POUR_BOIL.ts';
+import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
+import { POUR_COOK } from './heat/POUR_COOK.ts';
+import { POUR_COOL } from './heat/POUR_COOL.ts';
+import { POUR_CUP_TIME } from './heat/POUR_CUP_TIME.ts';
+import { POUR_HEAT_USED } from './heat/POUR_HEAT_USED.ts';
+import { POUR_NEXT_BY } from './heat/POUR_NEXT_BY.ts';
+import { POUR_OPEN_TIME } from './heat/POUR_OPEN_TIME.ts';
+import { POUR_PLATEAU } from './heat/POUR_PLATEAU.ts';
+import { POUR_PREHEAT } from './heat/POUR_PREHEAT.ts';
+import { POUR_SETTING } from './heat/POUR_SETTING.ts';
+import { POUR_YIELD } from './quality/POUR_YIELD.ts';
+
+/** Every sheet function, by family. Stubs, manual, checks and the workbench read this list. */
+export const ALL_FUNCTIONS: readonly SheetFunction[] = [
+  POUR_BATCH,
+  POUR_CUPS,
+  POUR_CUT,
+  POUR_DENSITY,
+  POUR_DOSE,
+  POUR_FLOATS,
+  POUR_LOADING,
+  POUR_PIECES,
+  POUR_SHARE,
+  POUR_BOIL,
+  POUR_CONTACT,
+  POUR_COOK,
+  POUR_COOL,
+  POUR_CUP_TIME,
+  POUR_HEAT_USED,
+  POUR_NEXT_BY,
+  POUR_OPEN_TIME,
+  POUR_PLATEAU,
+  POUR_PREHEAT,
+  POUR_SETTING,
+  POUR_YIELD,
+  POUR_ORDERS,
+];

@@ -1,0 +1,163 @@
+import type { HeatRemedy } from '../heat/heatRemedies.ts';
+import type { LayerInMold } from '../heat/layerInMold.ts';
+import type { MoldOnPlate } from '../heat/moldOnPlate.ts';
+import { DEFAULTS } from '../material/defaults.ts';
+import { fromEngine } from '../units/convert.ts';
+import { formatFixed } from '../units/format.ts';
+import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { UNITS } from '../units/units.ts';
+
+/** Parameters that several heat functions share, declared once. */
+export const POSITIVE = { greaterThan: 0 } as const;
+export const CUP_RANGE = { greaterThan: 20, atMost: 250 } as const;
+export const TARGET = {
+  kind: 'number',
+  measure: 'temperature',
+  about: 'What the mold top must read.',
+  bounds: { greaterThan: 0, atMost: 250 },
+} as const;
+export const SETTING = {
+  kind: 'number',
+  field: 'plate setting',
+  measure: 'temperature',
+  about: 'What the plate is set to.',
+  bounds: { greaterThan: 0, atMost: 400 },
+} as const;
+export const ROOM = {
+  kind: 'number',
+  field: 'room temperature',
+  measure: 'temperature',
+  about: 'Air around the plate.',
+  bounds: { atLeast: -20, atMost: 60 },
+  default: DEFAULTS.roomTemperature.value,
+} as const;
+export const FINISH = {
+  kind: 'choice',
+  about: 'Anodized metal loses more heat.',
+  choices: ['bare', 'anodized'],
+  default: 'bare',
+} as const;
+export const BLOCK_ONLY = {
+  blockLength: {
+    kind: 'number',
+    measure: 'length',
+    about: 'Outside of the block.',
+    bounds: POSITIVE,
+  },
+  blockWidth: {
+    kind: 'number',
+    measure: 'length',
+    about: 'Outside of the block.',
+    bounds: POSITIVE,
+  },
+  blockHeight: {
+    kind: 'number',
+    measure: 'length',
+    about: 'From the plate to the mold top.',
+    bounds: POSITIVE,
+  },
+} as const;
+export const BLOCK = {
+  ...BLOCK_ONLY,
+  contactConductance: {
+    kind: 'number',
+    measure: 'conductance',
+    about:
+      'How well heat passes from plate to mold: 100 on a thin griddle, 500 on a flat thick plate, until fitted.',
+    bounds: { greaterThan: 0, atMost: 20_000 },
+    default: DEFAULTS.contactConductanceGriddle.value,
+  },
+  room: ROOM,
+  finish: FINISH,
+} as const;
+export const THICKNESS = {
+  kind: 'number',
+  measure: 'length',
+  about: 'Of the layer; volume over wetted metal area for a groove.',
+  bounds: { greaterThan: 0, atMost: 0.1 },
+} as const;
+export const MOLD_TOP = {
+  kind: 'number',
+  field: 'mold top',
+  measure: 'temperature',
+  about: 'Mold top at the pour.',
+  bounds: { atLeast: -20, atMost: 250 },
+} as const;
+export const POUR = {
+  kind: 'number',
+  field: 'pour temperature',
+  measure: 'temperature',
+  about: 'Cup temperature at the pour.',
+  bounds: { greaterThan: 20, atMost: 250 },
+  default: DEFAULTS.pourTemperature.value,
+} as const;
+export const SHAPE = {
+  kind: 'number',
+  about: '1 for a slab, about 1.2 for a wide groove, 1.6 for a square one.',
+  bounds: { greaterThan: 0, atMost: 3 },
+  default: 1,
+} as const;
+
+interface Block {
+  readonly blockLength: number;
+  readonly blockWidth: number;
+  readonly blockHeight: number;
+  readonly contactConductance: number;
+  readonly room: number;
+  readonly finish: 'bare' | 'anodized';
+}
+
+export function moldOf(block: Block): MoldOnPlate {
+  return {
+    length: block.blockLength,
+    width: block.blockWidth,
+    height: block.blockHeight,
+    contactConductance: block.contactConductance,
+    roomTemperature: block.room,
+    lossCoefficient: lossOf(block.finish),
+  };
+}
+
+export function lossOf(finish: 'bare' | 'anodized'): number {
+  return (finish === 'anodized' ? DEFAULTS.moldLossAnodized : DEFAULTS.moldLossBare).value;
+}
+
+export function layerOf(layer: {
+  readonly thickness: number;
+  readonly moldTop: number;
+  readonly pour: number;
+  readonly shapeFactor: number;
+}): LayerInMold {
+  return {
+    thickness: layer.thickness,
+    startTemperature: layer.pour - DEFAULTS.pourLoss.value,
+    moldTemperature: layer.moldTop,
+    shapeFactor: layer.shapeFactor,
+  };
+}
+
+/** A temperature in whole degrees of the system, with its unit. */
+export function temperatureWords(temperature: number, system: UnitSystem): string {
+  const unit = MEASURES.temperature[system];
+  return `${formatFixed(fromEngine(temperature, unit), 0)} ${UNITS[unit].label}`;
+}
+
+/** Why a mold does not get hot, and the setting that would do. */
+export function notReached(
+  plateau: number,
+  remedies: readonly HeatRemedy[],
+  system: UnitSystem,
+): string {
+  const settles = `not reached: the mold top settles at ${temperatureWords(plateau, system)}`;
+  const higher = remedies.find((remedy) => remedy.kind === 'higher setting');
+  return higher
+    ? `${settles}; set the plate to ${temperatureWords(Math.ceil(higher.setting), system)} or more`
+    : settles;
+}
+
+/** Why no setting of the dial will do. */
+export function pastDial(needed: number | undefined, highest: number, system: UnitSystem): string {
+  const ends = `not reached: the dial ends at ${temperatureWords(highest, system)}`;
+  const wants = needed === undefined ? '' : ` and ${temperatureWords(needed, system)} is needed`;
+  return `${ends}${wants}; cover the mold, or a flatter contact`;
+}
