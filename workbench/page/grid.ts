@@ -5,7 +5,6 @@ import {
   type Workbook,
 } from '@univerjs/core';
 import { SetSelectionsOperation, SheetsSelectionsService } from '@univerjs/sheets';
-import { TriggerCalculationController } from '@univerjs/sheets-formula';
 import { ILayoutService } from '@univerjs/ui';
 import { type Box, formatA1, parseA1 } from '../host/a1.ts';
 import type { Host, LocalMutation, Operation, Selection } from '../host/Host.ts';
@@ -58,7 +57,6 @@ export function startGrid(
   const injector = univer.__getInjector();
   const commands = injector.get(ICommandService);
   const selections = injector.get(SheetsSelectionsService);
-  injector.get(TriggerCalculationController).dispose();
   let taking = false;
 
   commands.onMutationExecutedForCollab((info, options) => {

@@ -8,7 +8,7 @@ import { IRPCChannelService } from '@univerjs/rpc';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { UniverSheetsDataValidationUIPlugin } from '@univerjs/sheets-data-validation-ui';
-import { UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
+import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { UniverSheetsFormulaUIPlugin } from '@univerjs/sheets-formula-ui';
 import { UniverSheetsNumfmtPlugin } from '@univerjs/sheets-numfmt';
 import { UniverSheetsNumfmtUIPlugin } from '@univerjs/sheets-numfmt-ui';
@@ -55,7 +55,10 @@ export function startUniver(container: HTMLElement): Univer {
     formulaBar: true,
     footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: false },
   });
-  univer.registerPlugin(UniverSheetsFormulaPlugin, TERMINAL);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    ...TERMINAL,
+    initialFormulaComputing: CalculationMode.NO_CALCULATION,
+  });
   univer.registerPlugin(UniverSheetsFormulaUIPlugin, TERMINAL);
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
