@@ -92,6 +92,14 @@ describe('openTimeOneTerm', () => {
     );
   });
 
+  test('goes with the square of the thickness with its contact, and with the shape factor', () => {
+    const time = seconds(openTimeOneTerm(slab(2.9, 60)));
+    // Contact counts for 0.1 mm: 5.9 + 0.1 is twice 2.9 + 0.1. Rounding only.
+    expect(seconds(openTimeOneTerm(slab(5.9, 60)))).toBeNear(4 * time, { relative: 1e-12 });
+    const groove = { ...slab(2.9, 60), shapeFactor: 1.5 };
+    expect(seconds(openTimeOneTerm(groove))).toBeNear(1.5 * time, { relative: 1e-12 });
+  });
+
   test('says what has no time', () => {
     expect(openTimeOneTerm(slab(3, 92))).toEqual({ kind: 'stays open', settledMean: 92 });
     expect(openTimeOneTerm(slab(3, 60), 145)).toEqual({ kind: 'sets at once', settledMean: 60 });
