@@ -38,9 +38,11 @@ export const SOURCES = {
     'Johnson, Kemp, Kotz, Univariate Discrete Distributions, 3rd ed., 2005; from memory',
   JSTAT: 'npm jstat 1.9.6',
   CRC: 'CRC Standard Mathematical Tables, mensuration; from memory',
-  KELL1975: 'Kell, J. Chem. Eng. Data 20 (1975) 97-105; from memory',
+  KELL1975: 'Kell, J. Chem. Eng. Data 20 (1975) 97-105; coefficients read in public code',
   CIPMWATER:
-    'Tanaka et al., Metrologia 38 (2001) 301, recommended table of water density; from memory',
+    'Tanaka et al., Metrologia 38 (2001) 301-309, density of water 0 to 40 °C, equation of page 305; coefficients read in public code',
+  JONESHARRIS:
+    'Jones, Harris, ITS-90 Density of Water Formulation, J. Res. NIST 97 (1992) 335-340; coefficients read on a public page',
   COMPOUNDER: 'thermoplastic compounder’s design note, weight-fraction / specific-volume method',
   ADDITIVE: 'additive volumes, recomputed by hand',
   SP430: 'NIST Special Publication 430, household weights and measures, 2004',

@@ -92,14 +92,29 @@ describe('mixtureDensity', () => {
 });
 
 describe('waterDensity', () => {
-  test.each([
-    { given: 4, expected: 999.972, source: 'CIPMWATER' },
-    { given: 20, expected: 998.203, source: 'CIPMWATER' },
-    { given: 25, expected: 997.043, source: 'CIPMWATER' },
-    { given: 40, expected: 992.212, source: 'CIPMWATER' },
-  ])('at $given °C is $expected', ({ given, expected }) => {
-    // Kell's equation is on the older temperature scale: up to 0.01 kg/m3 apart
-    expect(waterDensity(given)).toBeNear(expected, { absolute: 0.01 });
+  test.each([0, 4, 10, 15, 20, 25, 30, 35, 40])(
+    'at %d °C is the density of the international table',
+    (temperature) => {
+      // CIPMWATER, page 305: a5 [1 - (t + a1)^2 (t + a2) / (a3 (t + a4))]
+      const [a1, a2, a3, a4, a5] = [-3.983035, 301.797, 522528.9, 69.34881, 999.97495];
+      const table =
+        a5 * (1 - ((temperature + a1) ** 2 * (temperature + a2)) / (a3 * (temperature + a4)));
+      // Kell's equation is on the temperature scale of 1968 and for other isotopes: up to 0.004 kg/m3 apart
+      expect(waterDensity(temperature)).toBeNear(table, { absolute: 4e-3 });
+    },
+  );
+
+  test.each([5, 20, 40])('at %d °C is that of volumetric calibration', (temperature) => {
+    // JONESHARRIS, air-saturated water, ITS-90, valid 5 to 40 °C
+    const terms = [999.85308, 6.32693e-2, -8.523829e-3, 6.943248e-5, -3.821216e-7];
+    const calibration = terms.reduce((sum, term, power) => sum + term * temperature ** power, 0);
+    // dissolved air takes off up to 0.004, the temperature scale as much
+    expect(waterDensity(temperature)).toBeNear(calibration, { absolute: 8e-3 });
+  });
+
+  test('at the boiling point is 958.4', () => {
+    // CENGELBOLES, saturated liquid at 100 °C: 0.001043 m3/kg, printed to 4 figures
+    expect(1 / waterDensity(100)).toBeNear(0.001043, { absolute: 5e-7 });
   });
 
   test('refuses ice and steam', () => {
