@@ -72,6 +72,10 @@ export interface ProtectedRange {
  * A window runs it with `syncExecuteCommand(id, params, { fromCollab: true, fromChangeset: true })`, except its own
  * (`origin` equals its name), which it made already. `workbench.protections` is the one id Univer does not know; its params
  * are `readonly ProtectedRange[]`. Notes stand in a cell's `custom.note`.
+ *
+ * A window's own grid must read open ranges (`A2:A`) as the host does, or its inserted rows leave them behind: run
+ * `readOpenRanges(injector.get(LexerTreeBuilder))` and `keepOpenRanges(commandService, SetRangeValuesMutation.id)` of
+ * openRanges.ts, which imports nothing at run time, before the workbook is created.
  */
 export interface Operation {
   readonly sequence: number;

@@ -6,7 +6,7 @@ export interface Box {
   readonly endColumn: number;
 }
 
-const CELLS = /^\$?([A-Za-z]{1,3})?\$?(\d+)?(?::\$?([A-Za-z]{1,3})?\$?(\d+)?)?$/;
+const CELLS = /^\$?([A-Za-z]{1,3})?\$?(\d+)?(?::(?=.)\$?([A-Za-z]{1,3})?\$?(\d+)?)?$/;
 
 /**
  * Reads `B7`, `B7:D9`, `B:D`, `2:5` or `B7:D`.

@@ -1,6 +1,5 @@
 import type {
   ICellData,
-  ICommandService,
   IMutationInfo,
   Injector,
   IRange,
@@ -9,9 +8,8 @@ import type {
   Workbook,
 } from '@univerjs/core';
 import type { BaseFunction, IDefinedNamesServiceParam } from '@univerjs/engine-formula';
-import type { ISetRangeValuesMutationParams } from '@univerjs/sheets';
 import { calculator } from './calculator.ts';
-import { clampOpenRanges, readOpenRanges, reopenRanges } from './openRanges.ts';
+import { clampOpenRanges, keepOpenRanges, readNamesAnew, readOpenRanges } from './openRanges.ts';
 import {
   core,
   dataValidation,
@@ -65,7 +63,9 @@ clampOpenRanges(formula.BaseReferenceObject);
 export function startEngine(data: IWorkbookData, functions: SheetFunctions): Engine {
   const univer = startUniver(functions);
   const injector = univer.__getInjector();
-  readOpenRanges(injector.get(formula.LexerTreeBuilder));
+  const lexer = injector.get(formula.LexerTreeBuilder);
+  readOpenRanges(lexer);
+  readNamesAnew(lexer, formula.LexerTreeBuilder);
   const workbook = univer.createUnit<IWorkbookData, Workbook>(
     core.UniverInstanceType.UNIVER_SHEET,
     data,
@@ -73,7 +73,7 @@ export function startEngine(data: IWorkbookData, functions: SheetFunctions): Eng
   // Its debounced, incremental calculation goes stale when a spill shrinks; the calculator replaces it.
   injector.get(sheetsFormula.TriggerCalculationController).dispose();
   const commands = injector.get(core.ICommandService);
-  keepOpenRanges(commands);
+  keepOpenRanges(commands, sheets.SetRangeValuesMutation.id);
   const origins = ['host'];
   const run = (id: string, params: object) =>
     commands.syncExecuteCommand<object, boolean>(id, params);
@@ -146,16 +146,4 @@ function withOrigin(origins: string[], origin: string, run: () => boolean): bool
   } finally {
     origins.shift();
   }
-}
-
-/** Formulas that followed inserted rows come back with their open ranges closed: open them before they are stored. */
-function keepOpenRanges(commands: ICommandService): void {
-  commands.beforeCommandExecuted((info) => {
-    if (info.id !== sheets.SetRangeValuesMutation.id) return;
-    // The id says what the parameters are.
-    const params = info.params as ISetRangeValuesMutationParams;
-    new core.ObjectMatrix(params.cellValue ?? {}).forValue((_row, _column, cell) => {
-      if (cell?.f?.includes(':')) cell.f = reopenRanges(cell.f);
-    });
-  });
 }

@@ -1,4 +1,6 @@
+import type { ICommandService } from '@univerjs/core';
 import type { BaseReferenceObject, LexerTreeBuilder } from '@univerjs/engine-formula';
+import type { ISetRangeValuesMutationParams } from '@univerjs/sheets';
 
 /** Rows of the tallest sheet an .xlsx file holds: how an open range is written where only closed ones exist. */
 const LAST_ROW = 1_048_576;
@@ -38,6 +40,44 @@ export function readOpenRanges(lexer: LexerTreeBuilder): void {
   const sequence = lexer.sequenceNodesBuilder.bind(lexer);
   lexer.treeBuilder = (text, ...rest) => tree(closeOpenRanges(text), ...rest);
   lexer.sequenceNodesBuilder = (text) => sequence(closeOpenRanges(text));
+}
+
+/**
+ * Formulas that followed inserted rows come back with their open ranges closed: opens them before they are stored.
+ *
+ * @param setRangeValues - id of the mutation that stores cells
+ */
+export function keepOpenRanges(commands: ICommandService, setRangeValues: string): void {
+  commands.beforeCommandExecuted((info) => {
+    if (info.id !== setRangeValues) return;
+    // The id says what the parameters are.
+    const { cellValue } = info.params as ISetRangeValuesMutationParams;
+    for (const cells of Object.values(cellValue ?? {})) {
+      for (const cell of Object.values(cells ?? {})) {
+        if (cell?.f?.includes(':')) cell.f = reopenRanges(cell.f);
+      }
+    }
+  });
+}
+
+const NAMING = /\b(LET|LAMBDA)\(/i;
+
+/**
+ * Makes a lexer read formulas that name values anew each time.
+ *
+ * Parsing such a formula changes the tree the lexer keeps for its text, and the store is shared by all engines of a process:
+ * the second reading gives `#N/A`.
+ */
+export function readNamesAnew(
+  lexer: LexerTreeBuilder,
+  makeLexer: new () => LexerTreeBuilder,
+): void {
+  const tree = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (text, ...rest) => {
+    // Disposing any lexer empties the shared store.
+    if (NAMING.test(text)) new makeLexer().dispose();
+    return tree(text, ...rest);
+  };
 }
 
 /** Ends open ranges at the last row of the sheet they point to, so that an array is no taller than its sheet. */

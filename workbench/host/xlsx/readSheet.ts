@@ -27,7 +27,8 @@ export function readSheet(sheet: Worksheet, id: string, part: Part): Partial<IWo
     });
     if (Object.keys(cells).length > 0) cellData[number - 1] = cells;
   });
-  const view = sheet.views[0];
+  // A file of another program may have none, whatever the type says.
+  const view: Worksheet['views'][number] | undefined = sheet.views?.[0];
   const [xSplit, ySplit] = view?.state === 'frozen' ? [view.xSplit ?? 0, view.ySplit ?? 0] : [0, 0];
   const tabColor = sheet.properties.tabColor?.argb;
   return {

@@ -1,6 +1,7 @@
 import { Workbook } from '@cj-tech-master/excelts';
-import type { Worksheet as UniverSheet } from '@univerjs/core';
+import type { IRange, Worksheet as UniverSheet } from '@univerjs/core';
 import { splitSheet } from '../a1.ts';
+import { cellAt } from '../book.ts';
 import type { Engine } from '../engine.ts';
 import type { Extras } from '../extras.ts';
 import { type HiddenPart, writeHidden } from './hiddenSheet.ts';
@@ -26,10 +27,17 @@ function hiddenPart(engine: Engine, extras: Extras): HiddenPart {
     name: sheet.getName(),
     rows: sheet.getRowCount(),
     columns: sheet.getColumnCount(),
-    spills: Object.values(engine.spillExtents(sheet.getSheetId())).flatMap((row) =>
-      Object.values(row),
-    ),
+    spills: spillsOf(engine, sheet),
     rules: engine.validations(sheet.getSheetId()).filter((rule) => ruleToFile(rule) === undefined),
   }));
   return { sheets, extras };
+}
+
+/** Extents of the formulas that did spill: one that found filled cells has an extent too, but those cells are not its own. */
+function spillsOf(engine: Engine, sheet: UniverSheet): readonly IRange[] {
+  return Object.values(engine.spillExtents(sheet.getSheetId()))
+    .flatMap((row) => Object.values(row))
+    .filter(
+      (extent) => cellAt(engine, sheet, extent.startRow, extent.startColumn)?.v !== '#SPILL!',
+    );
 }

@@ -51,7 +51,9 @@ function writeSizes(sheet: UniverSheet, written: Worksheet): void {
   }
   for (const [row, data] of Object.entries(config.rowData)) {
     const target = written.getRow(Number(row) + 1);
-    if (data?.h !== undefined) target.height = data.h / POINT;
+    // The library leaves out rows without cells and height, hidden or not.
+    const height = data?.h ?? (data?.hd === 1 ? config.defaultRowHeight : undefined);
+    if (height !== undefined) target.height = height / POINT;
     if (data?.hd === 1) target.hidden = true;
   }
 }
