@@ -1,4 +1,4 @@
-import type { ICommandService } from '@univerjs/core';
+import type { ICellData, ICommandService, Nullable } from '@univerjs/core';
 import type { BaseReferenceObject, LexerTreeBuilder } from '@univerjs/engine-formula';
 import type { ISetRangeValuesMutationParams } from '@univerjs/sheets';
 
@@ -53,7 +53,7 @@ export function keepOpenRanges(commands: ICommandService, setRangeValues: string
     // The id says what the parameters are.
     const { cellValue } = info.params as ISetRangeValuesMutationParams;
     for (const cells of Object.values(cellValue ?? {})) {
-      for (const cell of Object.values(cells ?? {})) {
+      for (const cell of Object.values<Nullable<ICellData>>(cells ?? {})) {
         if (cell?.f?.includes(':')) cell.f = reopenRanges(cell.f);
       }
     }
