@@ -1,4 +1,4 @@
-import { type FoundColumns, findColumns } from '../../shared/book/findColumns.ts';
+import { findColumns } from '../../shared/book/findColumns.ts';
 import type { CellValue } from '../../shared/book/parseCell.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import { settingCells } from '../../shared/book/settingCells.ts';
@@ -12,51 +12,60 @@ import { readHeadings } from './readHeadings.ts';
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Written = string | number | boolean | Date;
 
+interface SheetWrite {
+  readonly sheet: Sheet;
+  readonly row: number;
+  readonly column: number;
+  readonly values: Written[][];
+}
+
 /**
  * Writes the invented shop into the sheets of an empty book, one write a sheet.
  * @returns rows written
  */
 export function fillEmptyBook(): number {
-  const system = fillShop();
-  let count = 0;
-  for (const key of Object.keys(TABLES) as TableKey[]) count += fillTable(key, system); // keys of the one list of tables
-  return count;
+  const { units } = readShop(readCells('Shop')).shop;
+  const keys = Object.keys(TABLES) as TableKey[]; // keys of the one list of tables
+  const tables = keys.flatMap((key) => tableWrite(key, units));
+  // Everything is read before the first write: a read in between would compute every formula again.
+  for (const one of [...shopWrite(), ...tables]) write(one);
+  return tables.reduce((count, { values }) => count + values.length, 0);
 }
 
 /** Settings that still hold their default take the invented shop's value; those the user changed stay. */
-function fillShop(): UnitSystem {
-  const cells = readCells('Shop');
-  const values = settingCells(cells, demoSettings());
+function shopWrite(): readonly SheetWrite[] {
   const sheet = findSheet('Shop');
-  if (sheet && values.length > 0)
-    sheet
-      .getRange(2, 2, values.length, 1)
-      .setValues(values.map((value) => [typeof value === 'string' ? safeText(value) : value]));
-  return readShop(cells).shop.units;
+  if (sheet === null) return [];
+  const values = settingCells(readCells('Shop'), demoSettings());
+  return [{ sheet, row: 2, column: 2, values: values.map((value) => [written(value)]) }];
 }
 
-function fillTable(key: TableKey, system: UnitSystem): number {
+function tableWrite(key: TableKey, system: UnitSystem): readonly SheetWrite[] {
   const sheet = findSheet(TABLES[key].sheet);
-  if (sheet === null) return 0;
-  const found = findColumns(TABLES[key], readHeadings(sheet).shown);
-  const width = Math.max(0, ...found.places.map(({ index }) => index + 1));
-  const rows = demoCells(key, found.places, width, system);
-  const lacking = rows.length + 1 - sheet.getMaxRows();
-  if (lacking > 0) sheet.insertRowsAfter(sheet.getMaxRows(), lacking);
-  write(sheet, rows, found);
-  return rows.length;
+  if (sheet === null) return [];
+  const { places } = findColumns(TABLES[key], readHeadings(sheet).shown);
+  const width = Math.max(1, ...places.map(({ index }) => index + 1));
+  const days = new Set(
+    places.flatMap(({ index, column }) => (column.kind === 'date' ? [index] : [])),
+  );
+  const zone = workbook().getSpreadsheetTimeZone();
+  const values = demoCells(key, places, width, system).map((row) =>
+    row.map((cell, index) =>
+      days.has(index) && typeof cell === 'string' && cell !== ''
+        ? Utilities.parseDate(cell, zone, 'yyyy-MM-dd')
+        : written(cell),
+    ),
+  );
+  return [{ sheet, row: 2, column: 1, values }];
 }
 
-function write(sheet: Sheet, rows: readonly (readonly CellValue[])[], found: FoundColumns): void {
-  const zone = workbook().getSpreadsheetTimeZone();
-  const kinds = new Map(found.places.map(({ index, column }) => [index, column.kind] as const));
-  const values = rows.map((row) =>
-    row.map((cell, index): Written => {
-      if (typeof cell !== 'string' || cell === '') return cell;
-      return kinds.get(index) === 'date'
-        ? Utilities.parseDate(cell, zone, 'yyyy-MM-dd')
-        : safeText(cell);
-    }),
-  );
-  sheet.getRange(2, 1, rows.length, rows[0]?.length ?? 1).setValues(values);
+function written(cell: CellValue): Written {
+  return typeof cell === 'string' ? safeText(cell) : cell;
+}
+
+function write({ sheet, row, column, values }: SheetWrite): void {
+  if (values.length === 0) return;
+  const lacking = row + values.length - 1 - sheet.getMaxRows();
+  if (lacking > 0) sheet.insertRowsAfter(sheet.getMaxRows(), lacking);
+  sheet.getRange(row, column, values.length, values[0]?.length ?? 1).setValues(values);
 }

@@ -26,37 +26,24 @@ export function fillOrdersFormulas(laid: readonly LaidTable[], changes: SetUpCha
     return;
   }
   const { formulas } = readHeadings(orders.sheet);
-  for (const { column, index } of orders.computed)
-    fillOne(
-      orders,
-      { heading: column.heading, index, old: formulas[index] ?? '' },
-      columns,
-      changes,
-    );
+  // Everything is read before the first formula is written: a read in between would compute all of them again.
+  const wanted = orders.computed.flatMap(({ column, index }) => {
+    const formula = ordersFormula(column.heading, columns);
+    const old = formulas[index] ?? '';
+    if (plain(old) === plain(formula)) return [];
+    if (isOrdersFormula(old, column.heading) || !hasValuesBelow(orders, index))
+      return [{ formula, index, heading: column.heading }];
+    changes.push({ kind: 'left', because: typedValues(column.heading) });
+    return [];
+  });
+  for (const { formula, index, heading } of wanted) {
+    orders.sheet.getRange(1, index + 1).setFormula(formula);
+    if (!orders.isNew) changes.push({ kind: 'formula', sheet: 'Orders', heading });
+  }
 }
 
-function fillOne(
-  { sheet, isNew }: LaidTable,
-  {
-    heading,
-    index,
-    old,
-  }: { readonly heading: string; readonly index: number; readonly old: string },
-  columns: ReadColumns,
-  changes: SetUpChange[],
-): void {
-  const wanted = ordersFormula(heading, columns);
-  if (plain(old) === plain(wanted)) return;
-  const isOurs = isOrdersFormula(old, heading);
-  if (!isOurs && hasValuesBelow(sheet, index)) {
-    changes.push({
-      kind: 'left',
-      because: `In Orders, the column ${heading} holds typed values, so it cannot fill itself: clear them, then set up again.`,
-    });
-    return;
-  }
-  sheet.getRange(1, index + 1).setFormula(wanted);
-  if (!isNew) changes.push({ kind: 'formula', sheet: 'Orders', heading });
+function typedValues(heading: string): string {
+  return `In Orders, the column ${heading} holds typed values, so it cannot fill itself: clear them, then set up again.`;
 }
 
 /** How far each sheet's known columns reach. */
@@ -70,9 +57,9 @@ function readColumns(laid: readonly LaidTable[]): ReadColumns {
   return counts as ReadColumns; // every plan table was just counted
 }
 
-function hasValuesBelow(sheet: GoogleAppsScript.Spreadsheet.Sheet, index: number): boolean {
+function hasValuesBelow({ sheet, isNew }: LaidTable, index: number): boolean {
   const rows = sheet.getMaxRows() - 1;
-  if (rows < 1) return false;
+  if (isNew || rows < 1) return false;
   return sheet
     .getRange(2, index + 1, rows, 1)
     .getDisplayValues()
