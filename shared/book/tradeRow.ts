@@ -25,6 +25,26 @@ export type TradeRow<T extends Table> = {
     : Key]?: TradeCell<T['columns'][Key]>;
 };
 
+/** The cells of a row in the order of `Columns`; null is blank, and blanks at the end are left out. */
+export type TradeLine<T extends Table, Columns extends readonly (keyof T['columns'])[]> = {
+  readonly [Index in keyof Columns]?: TradeCell<T['columns'][Columns[Index]]> | null;
+};
+
+/** Lines as rows keyed by their columns. */
+export function tradeRows<T extends Table, const Columns extends readonly (keyof T['columns'])[]>(
+  columns: Columns,
+  lines: readonly TradeLine<T, Columns>[],
+): readonly TradeRow<T>[] {
+  return lines.map((line) => {
+    const row: Record<string, unknown> = {};
+    columns.forEach((column, index) => {
+      const cell = line[index];
+      if (cell !== undefined && cell !== null) row[String(column)] = cell;
+    });
+    return row as TradeRow<T>; // each cell has its own column's type
+  });
+}
+
 /**
  * Rows in trade units as records in engine units, through the reader that reads the sheet itself.
  * @throws InputError for the first value that the reader refuses

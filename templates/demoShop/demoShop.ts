@@ -7,15 +7,15 @@ import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { UNITS } from '../../shared/units/units.ts';
-import { DEMO_DOSES } from './doses.ts';
-import { DEMO_HEAT_TRIALS } from './heatTrials.ts';
-import { DEMO_MATERIALS } from './materials.ts';
-import { DEMO_MOLDS } from './molds.ts';
-import { DEMO_ORDERS } from './orders.ts';
-import { DEMO_PATTERNS } from './patterns.ts';
-import { DEMO_PLATES } from './plates.ts';
-import { demoPourLog } from './pourLog.ts';
-import { DEMO_STOCK_MOVES } from './stockMoves.ts';
+import { demoDoses } from './demoDoses.ts';
+import { demoHeatTrials } from './demoHeatTrials.ts';
+import { demoMaterials } from './demoMaterials.ts';
+import { demoMolds } from './demoMolds.ts';
+import { demoOrders } from './demoOrders.ts';
+import { demoPatterns } from './demoPatterns.ts';
+import { demoPlates } from './demoPlates.ts';
+import { demoPourLog } from './demoPourLog.ts';
+import { demoStockMoves } from './demoStockMoves.ts';
 
 /** Settings of the invented shop that differ from the defaults, in engine units: 2,400 ft up, a cool room. */
 export function demoSettings(): Partial<Shop> {
@@ -30,16 +30,17 @@ export function demoSettings(): Partial<Shop> {
 export function demoRows(): {
   readonly [Key in TableKey]: readonly TradeRow<(typeof TABLES)[Key]>[];
 } {
+  const orders = demoOrders();
   return {
-    orders: DEMO_ORDERS,
-    molds: DEMO_MOLDS,
-    patterns: DEMO_PATTERNS,
-    doses: DEMO_DOSES,
-    materials: DEMO_MATERIALS,
-    plates: DEMO_PLATES,
-    pourLog: demoPourLog(),
-    heatTrials: DEMO_HEAT_TRIALS,
-    stockMoves: DEMO_STOCK_MOVES,
+    orders,
+    molds: demoMolds(),
+    patterns: demoPatterns(),
+    doses: demoDoses(),
+    materials: demoMaterials(),
+    plates: demoPlates(),
+    pourLog: demoPourLog(orders),
+    heatTrials: demoHeatTrials(),
+    stockMoves: demoStockMoves(),
   };
 }
 

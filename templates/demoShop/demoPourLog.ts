@@ -1,12 +1,12 @@
+import type { ORDERS } from '../../shared/book/tables/orders.ts';
 import { DEFECT_KEYS, type POUR_LOG, type TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
 import type { TradeRow } from '../../shared/book/tradeRow.ts';
-import { DEMO_ORDERS } from './orders.ts';
 
 type Defects = Partial<Record<(typeof DEFECT_KEYS)[number], number>>;
 
 /** Order, logged at, who, mold top [°F], cup temperatures [°F], gaps [min], poured, good, bad by defect, tear test, piece weight [oz], notes. */
 type LogLine = readonly [
-  order: (typeof DEMO_ORDERS)[number]['order'],
+  order: string,
   loggedAt: string,
   who: string,
   moldTop: number,
@@ -85,15 +85,23 @@ const LINES: readonly LogLine[] = [
   ['1006', '2026-11-24 14:13', 'CM', 213, [327, 332, 325], [2.5, 1.8], 16, 16, {}, 'not tested'],
 ];
 
-/** The rounds as rows of the log. */
-export function demoPourLog(): readonly TradeRow<typeof POUR_LOG>[] {
-  return LINES.map(logRow);
+type OrderRow = TradeRow<typeof ORDERS>;
+
+/** The rounds as rows of the log; mold, pattern and version are those of the order. */
+export function demoPourLog(orders: readonly OrderRow[]): readonly TradeRow<typeof POUR_LOG>[] {
+  return LINES.map((line, index) =>
+    logRow(
+      line,
+      index,
+      orders.find(({ order }) => order === line[0]),
+    ),
+  );
 }
 
-function logRow(line: LogLine, index: number): TradeRow<typeof POUR_LOG> {
+function logRow(line: LogLine, index: number, ordered: OrderRow = {}): TradeRow<typeof POUR_LOG> {
   const [order, loggedAt, who, moldTop, pours, gaps, poured, good, defects, tearTest] = line;
   const [, , , , , , , , , , pieceWeight, notes] = line;
-  const ordered = DEMO_ORDERS.find((one) => one.order === order);
+  const { mold, pattern, version } = ordered;
   return {
     run: `R-${order}`,
     entry: `demo-${String(index + 1).padStart(2, '0')}`,
@@ -104,8 +112,7 @@ function logRow(line: LogLine, index: number): TradeRow<typeof POUR_LOG> {
     poured,
     good,
     tearTest,
-    ...(ordered ? { mold: ordered.mold, pattern: ordered.pattern } : {}),
-    ...(ordered && 'version' in ordered ? { version: ordered.version } : {}),
+    ...(mold && pattern && version ? { mold, pattern, version } : {}),
     ...numbered(['pour1', 'pour2', 'pour3', 'pour4', 'pour5'], pours),
     ...numbered(['gap12', 'gap23', 'gap34', 'gap45'], gaps),
     ...counted(defects),

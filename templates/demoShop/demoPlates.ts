@@ -1,0 +1,27 @@
+import type { PLATES } from '../../shared/book/tables/plates.ts';
+import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/tradeRow.ts';
+
+/** What stands in a line, in order. */
+const COLUMNS = [
+  'plate',
+  'kind',
+  'usableLength',
+  'usableWidth',
+  'watts',
+  'lowestSetting',
+  'highestSetting',
+  'warmUp',
+  'contactConductance',
+  'notes',
+] as const;
+
+// biome-ignore format: one row a line
+const LINES: readonly TradeLine<typeof PLATES, typeof COLUMNS>[] = [
+  ['Griddle A', 'thin griddle', 20, 10, 1500, 200, 400, 9, 96, 'Conductance from trial T-1. Left rear corner runs cool.'],
+  ['Bench plate B', 'flat thick plate', 18, 12, 1800, 150, 450, 14],
+];
+
+/** Invented plates. Inches, watts, °F, minutes. */
+export function demoPlates(): readonly TradeRow<typeof PLATES>[] {
+  return tradeRows<typeof PLATES, typeof COLUMNS>(COLUMNS, LINES);
+}
