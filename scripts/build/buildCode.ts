@@ -3,6 +3,7 @@ import { build } from 'esbuild';
 import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
 import * as entryPoints from '../../src/main.ts';
 import { GLOBAL_NAME } from './globalName.ts';
+import { leaveOutTexts } from './leaveOutTexts.ts';
 import { refusedSyntax } from './refusedSyntax.ts';
 import { sheetFunctionStub } from './sheetFunctionStub.ts';
 
@@ -22,6 +23,7 @@ export async function buildCode(outFile: string): Promise<void> {
     mainFields: ['module', 'main'],
     charset: 'utf8',
     minify: true,
+    plugins: [leaveOutTexts],
     legalComments: 'inline',
     footer: { js: stubs() },
   });
