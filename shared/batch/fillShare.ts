@@ -28,8 +28,8 @@ export function fillShare(profile: Profile, mark: number): number {
 }
 
 /**
- * Share of a whole ellipse below x of its height: (2 angle - sin 2 angle) / 2π with cos angle = 1 - 2x. By the half angle,
- * which keeps the digits that acos loses in the lowest thousandths.
+ * Share of a whole ellipse below x of its height: (2 angle - sin 2 angle) / 2π with cos angle = 1 - 2x. Both terms from
+ * one angle: an area from a square root beside it would lose the lowest films in rounding.
  */
 function segmentShare(x: number): number {
   const doubleAngle = 4 * Math.asin(Math.sqrt(x));

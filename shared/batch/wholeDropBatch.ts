@@ -31,7 +31,7 @@ export function wholeDropBatch(drops: readonly number[], tolerance: number): Who
     if (next === batch) break;
     batch = next;
   }
-  const whole = drops.map((one) => nearestDrops(one * batch));
+  const whole = drops.map((one) => Math.round(one * batch));
   return {
     batch,
     drops: whole,
@@ -42,12 +42,7 @@ export function wholeDropBatch(drops: readonly number[], tolerance: number): Who
 /** The batch itself when this dose is whole in it, else the next in which it is. */
 function nextBatch(drops: number, batch: number, tolerance: number): number {
   const scaled = drops * batch;
-  const error = Math.abs(nearestDrops(scaled) / scaled - 1);
+  const error = Math.abs(Math.round(scaled) / scaled - 1);
   if (error <= tolerance) return batch;
   return (Math.ceil(scaled) / (1 + tolerance) / drops) * INSIDE;
-}
-
-/** The whole count, at least one, with the smallest relative error. */
-function nearestDrops(drops: number): number {
-  return Math.max(1, Math.round(drops));
 }

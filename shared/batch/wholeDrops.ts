@@ -32,8 +32,9 @@ export function wholeDrops({ drops, tolerance, leastDrops }: DropsWanted): Whole
   requireNumber(tolerance, 'dose tolerance', { greaterThan: 0, atMost: 0.5 });
   requireNumber(leastDrops, 'fewest drops', { atLeast: 1, whole: true });
   const rounded = Math.round(drops);
+  // no drop at all is an error of -1, past any tolerance
   const error = rounded / drops - 1;
-  if (rounded >= 1 && Math.abs(error) <= tolerance) return { kind: 'drops', drops: rounded, error };
+  if (Math.abs(error) <= tolerance) return { kind: 'drops', drops: rounded, error };
   const batchDrops = Math.ceil(drops);
   const cut = smallestCut(drops, tolerance, leastDrops);
   const cutDrops = Math.round(drops * cut);

@@ -35,10 +35,33 @@ describe('layerBatch', () => {
     expect(layerBatch({ ...PLAIN, pieces: 21 }).cups).toBe(2);
   });
 
+  test('rounding in the last digits does not ask for one more cup', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 400 }),
+        fc.double({ min: 1e-6, max: 5e-5, noNaN: true }),
+        fc.integer({ min: 1, max: 12 }),
+        (pieces, cavityVolume, cups) => {
+          const layer = { ...PLAIN, pieces, cavityVolume, density: 1040, overpour: 0.05 };
+          const volume = pieces * cavityVolume * layer.share * (1 + layer.overpour);
+          expect(layerBatch({ ...layer, cupFill: volume / cups }).cups).toBe(cups);
+        },
+      ),
+    );
+  });
+
   test('swelling counts against the cup', () => {
     expect(layerBatch({ ...PLAIN, pieces: 19, expansion: 6.5e-4, temperatureRise: 142 }).cups).toBe(
       2,
     );
+  });
+
+  test('what stays in a cup swells too', () => {
+    // by hand: hot 89.5 mL and 11 mL that stay are more than the 100 mL of a cup
+    const hot = { expansion: 1e-3, temperatureRise: 100, cupLoss: 0.01 };
+    const one = { ...PLAIN, ...hot, pieces: 1, share: 1 };
+    expect(layerBatch({ ...one, cavityVolume: 8.95e-5 / 1.1 }).cups).toBe(2);
+    expect(layerBatch({ ...one, cavityVolume: 8.85e-5 / 1.1 }).cups).toBe(1);
   });
 
   test('refuses a cup that its own loss fills', () => {

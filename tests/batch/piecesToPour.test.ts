@@ -22,6 +22,25 @@ describe('chanceOfEnough', () => {
     { given: [3, 20, 0.2], expected: 1 - 0.2061, source: 'standard tables, D24' },
     { given: [9, 20, 0.2], expected: 1 - 0.99, source: 'standard tables, D24' },
     { given: [7, 15, 0.4], expected: 1 - 0.6098, source: 'standard tables, D24' },
+    { given: [2, 10, 0.3], expected: 1 - 0.1493, source: 'MILLERFREUND, Table 1, D3' },
+    { given: [4, 10, 0.3], expected: 1 - 0.6496, source: 'MILLERFREUND, Table 1, D3' },
+    { given: [6, 20, 0.2], expected: 1 - 0.8042, source: 'standard tables, D24' },
+    { given: [5, 15, 0.4], expected: 1 - 0.2173, source: 'standard tables, D24' },
+    {
+      given: [78, 80, 0.99],
+      expected: 0.9534,
+      source: 'acceptance plan n 80, c 2 at 1 % bad, D28',
+    },
+    {
+      given: [13, 13, 0.99],
+      expected: 0.8775,
+      source: 'acceptance plan n 13, c 0 at 1 % bad, D28',
+    },
+    {
+      given: [49, 50, 0.99],
+      expected: 0.9106,
+      source: 'acceptance plan n 50, c 1 at 1 % bad, D17',
+    },
     { given: [1, 80, 0.01], expected: 1 - 0.4475, source: 'binomial, recomputed 0.99^80 = 0.4475' },
   ] as const)(
     'at a fixed yield $given is $expected',
@@ -30,6 +49,14 @@ describe('chanceOfEnough', () => {
       expect(chanceOfEnough(goal, pieces, fixed(rate))).toBeNear(expected, { absolute: 6e-5 });
     },
   );
+
+  test.each([
+    { trials: 16, rate: 0.05, cdf: 0.957, at: 2, source: 'MILLERFREUND, p. 87, D2' },
+    { trials: 5, rate: 0.6, cdf: 1 - 0.337, at: 3, source: 'MILLERFREUND, p. 87, D1' },
+  ])('at most $at of $trials: $source', ({ trials, rate, cdf, at }) => {
+    // printed to three places
+    expect(1 - chanceOfEnough(at + 1, trials, fixed(rate))).toBeNear(cdf, { absolute: 5e-4 });
+  });
 
   test('the acceptance plan n 52, c 3 of the handbook follows', () => {
     // NIST/SEMATECH e-Handbook 6.2.3.2, D7, printed to three places and off by one in two of them
