@@ -10,7 +10,7 @@ export interface Additive {
   readonly limit?: number;
 }
 
-export interface Loading {
+interface Loading {
   readonly name: string;
   /** Mass over the base's mass */
   readonly loading: number;
