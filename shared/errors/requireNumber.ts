@@ -18,10 +18,11 @@ export interface Bounds {
 export function requireNumber(
   value: number,
   field: string,
-  { unit, ...bounds }: Bounds & { readonly unit?: UnitName } = {},
+  bounds: Bounds & { readonly unit?: UnitName } = {},
 ): void {
   const rule = brokenRule(value, bounds);
-  if (rule) throw new InputError({ field, rule, value, ...(unit ? { unit } : {}) });
+  if (rule === undefined) return;
+  throw new InputError({ field, rule, value, ...(bounds.unit ? { unit: bounds.unit } : {}) });
 }
 
 /** The first rule that `value` breaks, or undefined. */

@@ -28,14 +28,24 @@ export function computePlan(
   const outcome = plateOutcome(index, facts);
   const layers = planLayers(facts, pieces, layerTimes(index, facts, outcome.top), shop);
   const plans = layers.map((layer) => layer.plan);
-  const { cup, ovenTime } = planCup(facts, pieces, layers, shop);
+  const limits = remember(
+    index,
+    nameKey('limits', facts.pattern.name, facts.pattern.version),
+    () => ({
+      cookTemperature: cookLimit(facts, shop),
+      hardStop: hardStop(facts, shop),
+    }),
+  );
+  const { cup, ovenTime } = planCup(facts, pieces, layers, {
+    ...shop,
+    cookTemperature: limits.cookTemperature,
+  });
   const plate = withClock(outcome, facts, shop);
   const totals = {
     plastisolVolume: layers.reduce((sum, { batch }) => sum + batch.totalVolume, 0),
     plastisolMass: layers.reduce((sum, { batch }) => sum + batch.totalMass, 0),
     cups: plans.reduce((sum, { cups }) => sum + cups, 0),
   };
-  const limits = { cookTemperature: cookLimit(facts, shop), hardStop: hardStop(facts, shop) };
   return {
     kind: 'plan',
     ...identity(facts, shop),

@@ -1,10 +1,10 @@
 import { TABLES } from '../book/tables.ts';
-import type { BookIndex, OrderRow } from './bookIndex.ts';
+import { type BookIndex, nameKey, type OrderRow } from './bookIndex.ts';
 import { type DoseFacts, findDoses } from './findDoses.ts';
 import { findMold, type MoldFacts } from './findMold.ts';
 import { findPattern, type PatternFacts } from './findPattern.ts';
 import { findPlate, type PlateFacts } from './findPlate.ts';
-import { addBroken, findByName, type Gaps, need, optional } from './gaps.ts';
+import { addBroken, findByName, findOnce, type Gaps, need, optional } from './gaps.ts';
 import { type LayerFill, layerShares } from './layerShares.ts';
 import type { Missing } from './plan.ts';
 
@@ -42,10 +42,16 @@ function factsOf(gaps: Gaps, row: OrderRow): OrderFacts | undefined {
   const place = { sheet: 'Orders', row: row.row, heading: 'Mold', where: 'Molds' } as const;
   const moldRow =
     moldName === undefined ? undefined : findByName(gaps, gaps.index.molds, moldName, place);
-  const mold = moldRow && findMold(gaps, moldRow);
+  const mold =
+    moldRow && findOnce(gaps, nameKey('mold', moldName), (own) => findMold(own, moldRow));
   const pattern = patternName === undefined ? undefined : findPattern(gaps, row, patternName);
-  const fills = mold && pattern && layerShares(gaps, mold, pattern);
-  const doses = pattern && findDoses(gaps, pattern);
+  const recipe = pattern && nameKey(pattern.name, pattern.version);
+  const fills =
+    mold &&
+    pattern &&
+    findOnce(gaps, nameKey('fills', mold.name, recipe), (own) => layerShares(own, mold, pattern));
+  const doses =
+    pattern && findOnce(gaps, nameKey('doses', recipe), (own) => findDoses(own, pattern));
   const plate = findPlate(gaps, row);
   const moldsInUse = optional(gaps, TABLES.orders, row, 'moldsInUse') ?? 1;
   optional(gaps, TABLES.orders, row, 'firstPour');

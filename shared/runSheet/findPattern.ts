@@ -1,6 +1,6 @@
 import { TABLES } from '../book/tables.ts';
 import { type MaterialRow, nameKey, type OrderRow, type PatternRow } from './bookIndex.ts';
-import { addBroken, addGap, findByName, type Gaps, need, optional } from './gaps.ts';
+import { addBroken, addGap, findByName, findOnce, type Gaps, need, optional } from './gaps.ts';
 
 /** One layer of the pattern version that an order pours. */
 export interface LayerFacts {
@@ -40,11 +40,18 @@ export function findPattern(gaps: Gaps, order: OrderRow, name: string): PatternF
     );
     return undefined;
   }
+  return findOnce(gaps, nameKey('layers', name, version), (own) => {
+    const layers = layersOf(own, rows);
+    return layers && { name, version, layers };
+  });
+}
+
+function layersOf(gaps: Gaps, rows: readonly PatternRow[]): readonly LayerFacts[] | undefined {
   const layers = rows.map((row) => layerOf(gaps, row));
   const whole = layers.filter((layer) => layer !== undefined);
   if (whole.length < layers.length) return undefined;
   const sorted = [...whole].sort((one, other) => one.order - other.order);
-  return areApart(gaps, sorted) ? { name, version, layers: sorted } : undefined;
+  return areApart(gaps, sorted) ? sorted : undefined;
 }
 
 function layerOf(gaps: Gaps, row: PatternRow): LayerFacts | undefined {

@@ -3,7 +3,7 @@ import type { Row } from '../book/readTable.ts';
 import { describeIn } from '../errors/describeIn.ts';
 import { InputError, type Rule } from '../errors/InputError.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import { type BookIndex, nameKey, problemsAt, problemsOfSheet } from './bookIndex.ts';
+import { type BookIndex, nameKey, problemsAt, problemsOfSheet, remember } from './bookIndex.ts';
 import type { Missing } from './plan.ts';
 
 /** What a row still lacks, gathered while the plan's facts are looked up. */
@@ -11,6 +11,16 @@ export interface Gaps {
   readonly index: BookIndex;
   readonly system: UnitSystem;
   readonly missing: Missing[];
+}
+
+/** Looks something up once for each key; whoever asks again gets the same answer and the same gaps. */
+export function findOnce<Found>(gaps: Gaps, key: string, find: (own: Gaps) => Found): Found {
+  const { found, missing } = remember(gaps.index, key, () => {
+    const own: Gaps = { ...gaps, missing: [] };
+    return { found: find(own), missing: own.missing };
+  });
+  for (const gap of missing) addGap(gaps, gap);
+  return found;
 }
 
 /** Notes one gap; a place is named only once. */

@@ -2,7 +2,7 @@ import { fillMark } from '../batch/fillMark.ts';
 import { type Profile, sharesFromMarks } from '../batch/fillShare.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { LayerFacts, PatternFacts } from './findPattern.ts';
-import { addBroken, addGap, type Gaps } from './gaps.ts';
+import { addGap, type Gaps } from './gaps.ts';
 import { sayShare } from './say.ts';
 
 /** How full a layer leaves the cavity. */
@@ -88,10 +88,9 @@ function fromMarks(
   const last = marks[marks.length - 1] ?? 0;
   const lastLayer = layers[layers.length - 1];
   if (lastLayer && Math.abs(last - 1) > SLACK)
-    addBroken(gaps, placeOf(lastLayer), {
-      field: `last fill mark of ${pattern}`,
-      rule: { kind: 'form', wanted: '100 %' },
-      value: last,
+    addGap(gaps, {
+      ...placeOf(lastLayer),
+      text: `last fill mark of ${pattern} must be 100 %, got ${sayShare(last)}`,
     });
   if (gaps.missing.length > before) return undefined;
   const whole = [...marks.slice(0, -1), 1];

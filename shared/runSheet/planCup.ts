@@ -4,7 +4,6 @@ import { heatUsed } from '../heat/heatUsed.ts';
 import { microwaveTime } from '../heat/microwaveTime.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import type { OrderFacts } from './findOrder.ts';
-import { cookLimit } from './materialLimits.ts';
 import type { OrderPlan, PiecesPlan } from './plan.ts';
 import type { PlannedLayer } from './planLayers.ts';
 
@@ -26,7 +25,10 @@ export interface PlannedCup {
   readonly ovenTime: number;
 }
 
-/** How one cup fares in the run; where layers differ, the cup that is worst off stands for all. */
+/**
+ * How one cup fares in the run; where layers differ, the cup that is worst off stands for all.
+ * @param shop - with the cook temperature that the materials bear
+ */
 export function planCup(
   facts: OrderFacts,
   pieces: PiecesPlan,
@@ -49,8 +51,7 @@ export function planCup(
 }
 
 function oneCup(facts: OrderFacts, pieces: PiecesPlan, { plan, batch }: PlannedLayer, shop: Shop) {
-  const { roomTemperature, lowestPour } = shop;
-  const cookTemperature = cookLimit(facts, shop);
+  const { roomTemperature, lowestPour, cookTemperature } = shop;
   const { pourTemperature, cupMass } = plan;
   const cup = { mass: cupMass, roomTemperature, hotVolume: batch.cupHotVolume };
   const inBand = cupTimeInBand(cup, pourTemperature, lowestPour);

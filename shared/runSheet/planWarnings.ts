@@ -1,12 +1,12 @@
 import { describeIn } from '../errors/describeIn.ts';
-import type { BookIndex, Evidence } from './bookIndex.ts';
+import { type BookIndex, type Evidence, nameKey, remember } from './bookIndex.ts';
 import type { OrderFacts } from './findOrder.ts';
 import type { LayerPlan, OrderPlan, PiecesPlan, Warning } from './plan.ts';
 import type { CupPlan } from './planCup.ts';
 import { cupWarnings } from './warnings/cupWarnings.ts';
 import { heatWarnings } from './warnings/heatWarnings.ts';
 import { layerWarnings } from './warnings/layerWarnings.ts';
-import { materialWarnings } from './warnings/materialWarnings.ts';
+import { loadingWarnings, recipeWarnings } from './warnings/materialWarnings.ts';
 import { pieceWarnings, timeWarnings } from './warnings/pieceWarnings.ts';
 
 /** What the warnings look at, once everything else is planned. */
@@ -25,10 +25,16 @@ export function planWarnings(
   { pieces, evidence, layers, plate, cup }: Planned,
 ): readonly Warning[] {
   const { shop } = index.book;
+  const { mold, pattern } = facts;
   return [
-    ...materialWarnings(facts, layers, shop),
+    ...loadingWarnings(facts, layers),
+    ...remember(index, nameKey('recipe', pattern.name, pattern.version), () =>
+      recipeWarnings(facts, shop),
+    ),
     ...refusedSettings(index),
-    ...heatWarnings(facts, plate),
+    ...remember(index, nameKey('heat', mold.name, facts.plate.name, facts.moldsInUse), () =>
+      heatWarnings(facts, plate),
+    ),
     ...layerWarnings(facts, layers, cup.layerTime, shop),
     ...cupWarnings(cup, pieces, layers, shop),
     ...timeWarnings(facts),

@@ -17,7 +17,7 @@ export function cupsSection(plan: OrderPlan): SheetSection {
   const table: SheetBlock = {
     kind: 'table',
     headings: ['Layer', 'Material', 'Lot', 'In each cup', 'Cups', 'Actual'],
-    widths: [17, 35, 16, 31, 16, 15],
+    widths: [15, 35, 15, 36, 16, 13],
     rows,
   };
   return {

@@ -20,17 +20,19 @@ export function outcomeSection(plan: OrderPlan): SheetSection {
 
 /** Tear test, weight, and who answers for the run. */
 export function signOffSection(plan: OrderPlan): SheetSection {
-  const tests = TEAR_TESTS.map((label) => ({
+  // No box for "not tested": an empty row says that.
+  const tests = TEAR_TESTS.filter((label) => label !== 'not tested').map((label) => ({
     label,
     cell: { kind: 'boxes', count: 1 } as const,
   }));
   return {
     name: 'sign-off',
-    heading: 'Tear test across the layers, piece weight, sign-off',
+    heading: 'Sign-off',
     blocks: [
       {
         kind: 'facts',
         facts: [
+          { label: 'Tear test', cell: text('') },
           ...tests,
           { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },
           { label: 'Checked by', cell: write() },

@@ -1,11 +1,5 @@
 import { formatClock } from '../../book/clock.ts';
-import {
-  type SheetBlock,
-  type SheetFact,
-  type SheetSection,
-  text,
-  write,
-} from '../documentTypes.ts';
+import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
 import type { OrderPlan, PlatePlan } from '../plan.ts';
 import { sayDuration, sayTemperature } from '../say.ts';
 
@@ -44,14 +38,7 @@ function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
       label: 'Mold top must read',
       cell: text(sayTemperature(plate.topTarget, system, 'up'), 'key'),
     },
-    { label: 'First pour', cell: firstPourCell(plan) },
   ];
-}
-
-function firstPourCell(plan: OrderPlan): SheetFact['cell'] {
-  return plan.firstPour === undefined
-    ? write('')
-    : text(formatClock(plan.firstPour, plan.system), 'key');
 }
 
 /** When to switch on: a clock time, or how long before the first pour. */

@@ -2,22 +2,27 @@ import type { Shop } from '../../book/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { MaterialRow } from '../bookIndex.ts';
 import type { OrderFacts } from '../findOrder.ts';
+import type { LayerFacts } from '../findPattern.ts';
 import { cookLimit } from '../materialLimits.ts';
 import type { LayerPlan, Warning } from '../plan.ts';
 import { say, sayShare, sayTemperature } from '../say.ts';
 
-/** Loadings, maximum temperatures, assumed densities and safety data sheets of an order's materials. */
-export function materialWarnings(
+/** Doses above what their material allows. */
+export function loadingWarnings(
   facts: OrderFacts,
   layers: readonly LayerPlan[],
-  shop: Shop,
 ): readonly Warning[] {
-  const used = materialsOf(facts);
+  return layers
+    .flatMap((layer, index) => loadingTexts(facts, layer, index))
+    .map((text) => ({ about: 'materials', text }));
+}
+
+/** Maximum temperatures, assumed densities and safety data sheets: what a pattern version asks of its materials in any order. */
+export function recipeWarnings(facts: OrderFacts, shop: Shop): readonly Warning[] {
   const texts = [
-    ...layers.flatMap((layer, index) => loadingTexts(facts, layer, index)),
-    ...layers.flatMap((layer, index) => baseTexts(facts, layer, index, shop)),
+    ...facts.pattern.layers.flatMap((layer) => baseTexts(facts, layer, shop)),
     ...additiveTexts(facts, shop),
-    ...missingSheets(used),
+    ...missingSheets(materialsOf(facts)),
   ];
   return [...new Set(texts)].map((text) => ({ about: 'materials', text }));
 }
@@ -38,31 +43,26 @@ function loadingTexts(facts: OrderFacts, layer: LayerPlan, index: number): reado
   });
 }
 
-function baseTexts(
-  facts: OrderFacts,
-  layer: LayerPlan,
-  index: number,
-  shop: Shop,
-): readonly string[] {
-  const record = facts.pattern.layers[index]?.base.record;
-  const maximum = record?.maximumTemperature;
+function baseTexts(facts: OrderFacts, layer: LayerFacts, shop: Shop): readonly string[] {
+  const { record } = layer.base;
+  const maximum = record.maximumTemperature;
   const density = say(DEFAULTS.density.value, 'density', shop.units, 2);
   const cook = cookLimit(facts, shop);
   const most = maximum === undefined ? '' : sayTemperature(maximum, shop.units, 'down');
   return [
-    ...(record?.density === undefined
+    ...(record.density === undefined
       ? [
-          `The density of ${layer.base} is not in Materials, so ${density} is assumed: weigh a measured cup.`,
+          `The density of ${record.material} is not in Materials, so ${density} is assumed: weigh a measured cup.`,
         ]
       : []),
     ...(maximum !== undefined && shop.cookTemperature > maximum
       ? [
-          `The cook temperature of ${sayTemperature(shop.cookTemperature, shop.units)} is above the ${most} that ${layer.base} bears: cook to ${sayTemperature(cook, shop.units, 'down')}, and ask its maker whether that cooks it through.`,
+          `The cook temperature of ${sayTemperature(shop.cookTemperature, shop.units)} is above the ${most} that ${record.material} bears: cook to ${sayTemperature(cook, shop.units, 'down')}, and ask its maker whether that cooks it through.`,
         ]
       : []),
     ...(maximum !== undefined && layer.pourTemperature > maximum
       ? [
-          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${layer.base} bears: pour cooler.`,
+          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler.`,
         ]
       : []),
   ];
