@@ -114,6 +114,9 @@ test('bad figures are named', () => {
   expect(bad({ castingStart: 100 })).toBe(
     'casting temperature must be at least 110 °C, got 100 °C',
   );
+  expect(bad({ moldStart: Number.NaN })).toBe(
+    'mold temperature must be a number (°C), got not a number',
+  );
   expect(bad({ castingDepth: 0 })).toBe('casting depth must be greater than 0 m, got 0 m');
   expect(bad({ conductivity: 0 })).toBe('conductivity must be greater than 0 W/m·K, got 0 W/m·K');
   expect(bad({ castingDensity: 0 })).toBe('density must be greater than 0 kg/m³, got 0 kg/m³');

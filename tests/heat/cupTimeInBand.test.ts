@@ -110,3 +110,16 @@ test('bad figures are named', () => {
     'pour time per cavity must be greater than 0 s, got 0 s',
   );
 });
+
+test('temperatures that are no numbers are named', () => {
+  const cup = { mass: 0.24, roomTemperature: ROOM };
+  expect(errorText(() => cupTimeInBand(cup, Number.NaN, 165))).toBe(
+    'cup temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => cupTimeInBand(cup, 175, Number.NaN))).toBe(
+    'lowest pour temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => cupTimeInBand({ ...cup, roomTemperature: Number.NaN }, 175, 165))).toBe(
+    'room temperature must be a number (°C), got not a number',
+  );
+});

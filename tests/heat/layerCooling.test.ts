@@ -284,3 +284,20 @@ test('bad figures are named', () => {
     'time since the pour must be at least 0 s, got -1 s',
   );
 });
+
+test('temperatures that are no numbers are named', () => {
+  const bad = (change: Partial<LayerInMold>) =>
+    errorText(() => layerCooling({ ...LAYER, ...change }));
+  expect(bad({ startTemperature: Number.NaN })).toBe(
+    'pour temperature must be a number (°C), got not a number',
+  );
+  expect(bad({ moldTemperature: Number.NaN })).toBe(
+    'mold temperature must be a number (°C), got not a number',
+  );
+  expect(bad({ airTemperature: Number.NaN })).toBe(
+    'air temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => timeToFall(layerCooling(LAYER), 'mean', Number.NaN))).toBe(
+    'temperature to fall to must be a number (°C), got not a number',
+  );
+});

@@ -141,3 +141,16 @@ test('bad figures are named', () => {
     'time constant must be greater than 0 s, got 0 s',
   );
 });
+
+test('temperatures that are no numbers are named', () => {
+  const step = { start: 20, surroundings: 120, timeConstant: 600 };
+  expect(errorText(() => lumpedTime(step, Number.NaN))).toBe(
+    'target temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => lumpedTime({ ...step, start: Number.NaN }, 100))).toBe(
+    'start temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => lumpedTime({ ...step, surroundings: Number.NaN }, 100))).toBe(
+    'surrounding temperature must be a number (°C), got not a number',
+  );
+});

@@ -114,3 +114,15 @@ describe('microwaveTime', () => {
     );
   });
 });
+
+test('temperatures that are no numbers are named', () => {
+  expect(errorText(() => microwaveTime({ ...LOAD, start: Number.NaN }))).toBe(
+    'start temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => microwaveTime({ ...LOAD, end: Number.NaN }))).toBe(
+    'cook temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => heatNeeded([], Number.NaN))).toBe(
+    'temperature rise must be a number (°C), got not a number',
+  );
+});

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type HeatUp, moldHeatUp, moldTemperature } from '../../shared/heat/moldHeatUp.ts';
-import { moldBalance } from '../../shared/heat/moldOnPlate.ts';
+import { moldBalance, moldPlateau } from '../../shared/heat/moldOnPlate.ts';
 import { errorText } from './errorText.ts';
 
 const INCH = 0.0254;
@@ -176,4 +176,22 @@ test('bad figures are named', () => {
     'plate warm-up must be at least 0 s, got -1 s',
   );
   expect(errorText(() => moldTemperature(HEAT_UP, -1))).toBe('time must be at least 0 s, got -1 s');
+});
+
+test('temperatures that are no numbers are named', () => {
+  const bad = (change: Partial<HeatUp>, target = 100) =>
+    errorText(() => moldHeatUp({ ...HEAT_UP, ...change }, target));
+  expect(bad({ plateSetting: Number.NaN })).toBe(
+    'plate setting must be a number (°C), got not a number',
+  );
+  expect(bad({ startTemperature: Number.NaN })).toBe(
+    'mold start temperature must be a number (°C), got not a number',
+  );
+  expect(bad({ mold: { ...MOLD, roomTemperature: Number.NaN } })).toBe(
+    'room temperature must be a number (°C), got not a number',
+  );
+  expect(bad({}, Number.NaN)).toBe('target temperature must be a number (°C), got not a number');
+  expect(errorText(() => moldPlateau(moldBalance(MOLD), Number.NaN))).toBe(
+    'plate temperature must be a number (°C), got not a number',
+  );
 });

@@ -73,3 +73,15 @@ describe('plateSetting', () => {
     );
   });
 });
+
+test('temperatures that are no numbers are named', () => {
+  expect(errorText(() => plateSetting({ ...WANTED, target: Number.NaN }))).toBe(
+    'target temperature must be a number (°C), got not a number',
+  );
+  expect(errorText(() => plateSetting({ ...WANTED, lowestSetting: Number.NaN }))).toBe(
+    'lowest setting must be a number (°C), got not a number',
+  );
+  expect(errorText(() => plateSetting({ ...WANTED, highestSetting: Number.NaN }))).toBe(
+    'highest setting must be a number (°C), got not a number',
+  );
+});
