@@ -38,6 +38,7 @@ export interface Engine {
   definedNames(): Readonly<Record<string, IDefinedNamesServiceParam>>;
   /** The mutations that put the last calculated values into another copy of the workbook. */
   results(): readonly IMutationInfo[];
+  hasFormulas(): boolean;
   calculate(): Promise<void>;
   /** Everything a copy needs, plug-in data included. */
   save(): IWorkbookData;
@@ -117,6 +118,10 @@ function readers(injector: Injector, unit: string) {
     validationAt: (sheet: string, row: number, column: number) =>
       rules.getRuleByLocation(unit, sheet, row, column),
     validations: (sheet: string) => rules.getRules(unit, sheet),
+    hasFormulas: () =>
+      Object.values(model.getFormulaData()[unit] ?? {}).some(
+        (sheet) => Object.keys(sheet ?? {}).length > 0,
+      ),
     filterRange: (sheet: string) => filters.getFilterModel(unit, sheet)?.getRange(),
     definedNames: () => names.getDefinedNameMap(unit) ?? {},
   };

@@ -61,8 +61,7 @@ export function functionCalls(
       [earlier, kept] = [kept, new Map()];
     },
     message: (site) => messages.get(keyOf(site)),
-    run: (name, args, site) => {
-      const given = JSON.stringify(args);
+    run: (name, given, site) => {
       const key = `${name} ${given}`;
       const outcome = kept.get(key) ?? earlier.get(key) ?? evaluate(name, given);
       kept.set(key, outcome);

@@ -59,6 +59,7 @@ export function hostState(
   const changed: (() => void)[] = [];
   let [sequence, layout, extras, holds] = [0, 0, start, 0];
   let dirty = true;
+  let hadFormulas = true;
   let running: Promise<void> | undefined;
 
   const emit = (event: HostEvent) => {
@@ -101,8 +102,13 @@ export function hostState(
     while (dirty) {
       dirty = false;
       const at = sequence;
-      functions.begin();
-      await engine.calculate();
+      // Setting up a workbook changes and reads it many times before its first formula.
+      const formulas = engine.hasFormulas();
+      if (formulas || hadFormulas) {
+        functions.begin();
+        await engine.calculate();
+      }
+      hadFormulas = formulas;
       emit({ kind: 'calculated', sequence: at, values: engine.results() });
     }
   }

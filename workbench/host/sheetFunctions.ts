@@ -12,18 +12,17 @@ export interface CallSite {
   readonly column: number;
 }
 
-export type FunctionArgument = CellContent | null | readonly (readonly CellContent[])[];
+type FunctionArgument = CellContent | null | readonly (readonly CellContent[])[];
 
 export type FunctionOutcome =
   | { readonly kind: 'value'; readonly value: unknown }
   | { readonly kind: 'failure'; readonly message: string };
 
-/** Runs a sheet function of the add-on; never throws, because a throw inside the engine would end the process. */
-export type FunctionRunner = (
-  name: string,
-  args: readonly FunctionArgument[],
-  site: CallSite,
-) => FunctionOutcome;
+/**
+ * Runs a sheet function of the add-on; never throws, because a throw inside the engine would end the process.
+ * `args` is the JSON of the list of arguments, with dates as marks.
+ */
+export type FunctionRunner = (name: string, args: string, site: CallSite) => FunctionOutcome;
 
 /** Univer's executors for the add-on's sheet functions, and for ARRAYFORMULA, which here is the identity. */
 export function sheetFunctions(
@@ -53,7 +52,7 @@ function addOnFunction(name: string, zone: string, run: FunctionRunner) {
     override minParams = 0;
     override maxParams = 255;
     override calculate(...values: BaseValueObject[]) {
-      const args = values.map((value) => argument(value, zone));
+      const args = `[${values.map((value) => argumentText(value, zone)).join(',')}]`;
       const site = { sheet: this.subUnitId ?? '', row: this.row, column: this.column };
       const outcome = run(name, args, site);
       if (outcome.kind === 'failure') {
@@ -64,6 +63,17 @@ function addOnFunction(name: string, zone: string, run: FunctionRunner) {
         : single(outcome.value, zone);
     }
   };
+}
+
+/** The engine hands the same block to every function that names the same range: each is written out once. */
+const written = new WeakMap<BaseValueObject, string>();
+
+function argumentText(value: BaseValueObject, zone: string): string {
+  const known = written.get(value);
+  if (known !== undefined) return known;
+  const text = JSON.stringify(argument(value, zone));
+  if (isBlock(value)) written.set(value, text);
+  return text;
 }
 
 /** One cell arrives as its value, a range as rows of values. */

@@ -22,7 +22,7 @@ export function runJob(realm: Realm, job: Job): JobResult {
   try {
     const run: unknown = vm.runInContext(job.name, realm.context);
     if (typeof run !== 'function') throw new Error(`${job.name} is not a function of the add-on`);
-    const args: unknown = realm.revive(JSON.stringify(job.args), (mark) => mark);
+    const args: unknown = realm.parse(JSON.stringify(job.args));
     const value: unknown = Reflect.apply(run, undefined, Array.isArray(args) ? args : []);
     return { kind: 'value', value: jsonOnly(value, `the result of ${job.name}`) };
   } catch (error) {

@@ -52,20 +52,15 @@ export function installServices(realm: Realm, surface: Surface, transport: Trans
     if (reply.kind === 'error') throw realm.error(reply.message);
     if (reply.self !== undefined) handle.ref = reply.self;
     if (reply.value === undefined) return undefined;
-    return realm.revive(JSON.stringify(reply.value, sealed), (mark) => {
+    return realm.revive(JSON.stringify(reply.value), (mark) => {
       if (isSelfMark(mark)) return proxy;
-      return isObjectMark(mark) ? make(mark.$object, JSON.parse(String(mark.ref))) : mark;
+      return isObjectMark(mark) ? make(mark.$object, mark.ref) : mark;
     });
   }
 
   for (const [name, object] of Object.entries(surface.globals)) {
     Object.defineProperty(realm.context, name, { value: make(object, null), enumerable: false });
   }
-}
-
-/** What an object points to passes as text, so that marks inside it are not revived. */
-function sealed(_key: string, value: unknown): unknown {
-  return isObjectMark(value) ? { $object: value.$object, ref: JSON.stringify(value.ref) } : value;
 }
 
 function constantsOf(realm: Realm, name: string, values: readonly string[]): object {
