@@ -16,7 +16,8 @@ type Typed = Readonly<Partial<Record<FormKey, string>>>;
 type Values = Partial<Record<FormKey, string | number>>;
 
 /**
- * Checks an entry of the log form as typed, in the shop's units, and gives all messages at once.
+ * Checks an entry of the log form as typed, in the shop's units, and gives all messages at once. A kind of defect left
+ * blank is a counted 0.
  *
  * @param layers - layers of the pattern that was poured; readings of further layers must be blank
  */
@@ -36,6 +37,7 @@ export function checkOutcome(
     else problems.push(problem(key, { rule: blankFor(layers), value: text }));
   }
   problems.push(...countProblems(values));
+  for (const key of DEFECT_KEYS) values[key] ??= 0;
   if (problems.length > 0) return { kind: 'refused', problems };
   return { kind: 'ok', record: values as PourLogRecord }; // each value was parsed by its own column
 }

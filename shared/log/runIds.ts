@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import { describe } from '../errors/describe.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
 import type { Problem, RunChoice } from '../verbs/verbs.ts';
+import { goodSoFar } from './goodSoFar.ts';
 
 /** Runs of an order that have rows in the log, the last logged first. */
 export function loggedRuns(book: Book, order: string): readonly RunChoice[] {
@@ -40,4 +41,25 @@ export function runOfAnother(book: Book, run: string, order: string): Problem | 
     field: 'run',
     text: `${describe({ field: 'run', rule, value: run })}, which is logged for order ${other}`,
   };
+}
+
+/**
+ * Runs that an entry may belong to, the likeliest first: the one whose sheet lies on the bench, else the run that was
+ * logged last while the order is not complete, else a new one.
+ * @param onSheet - texts that stand on the sheet *Run sheet*
+ */
+export function runChoices(
+  book: Book,
+  order: string,
+  onSheet: readonly string[],
+): readonly RunChoice[] {
+  const fresh = { run: nextRunId(book, order), rounds: 0 };
+  const logged = loggedRuns(book, order);
+  const all = [...logged, fresh];
+  const made = all.find(({ run }) => onSheet.includes(run));
+  const quantity = book.orders.find(({ record }) => nameKey(record.order) === nameKey(order))
+    ?.record.quantity;
+  const isComplete = goodSoFar(book, order) >= (quantity ?? 0);
+  const first = made ?? (isComplete ? fresh : (logged[0] ?? fresh));
+  return [first, ...all.filter((one) => one !== first)];
 }

@@ -1,3 +1,4 @@
+import type { OutcomeLogged } from '../../shared/verbs/verbs.ts';
 import { clockField } from './clockField.ts';
 import { type Draft, keepDraft, keptDraft } from './draft.ts';
 import type { Store } from './store.ts';
@@ -10,7 +11,14 @@ export async function readSelected(store: Store): Promise<void> {
   const { plan } = answer;
   const firstPour = plan.kind === 'plan' ? clockField(plan.firstPour) : '';
   const texts = [plan.order === '' ? 'Row read.' : `Order ${plan.order} read.`];
-  store.set({ view: 'plan', plan, firstPour, runId: '', notice: { kind: 'done', texts } });
+  store.set({
+    view: 'plan',
+    plan,
+    firstPour,
+    runId: '',
+    sheetOf: undefined,
+    notice: { kind: 'done', texts },
+  });
 }
 
 /** Plans the order on show again, at another pour time or after a change of the book. */
@@ -32,7 +40,7 @@ export async function makeSheet(store: Store): Promise<void> {
   const made = await work(store, 'Making the run sheet…', 'makeRunSheet', payload);
   if (made === undefined) return;
   const texts = [`Run sheet ${made.runId} is on the sheet Run sheet.`];
-  store.set({ runId: made.runId, notice: { kind: 'done', texts } });
+  store.set({ runId: made.runId, sheetOf: plan, notice: { kind: 'done', texts } });
 }
 
 export async function printSheet(store: Store): Promise<void> {
@@ -66,7 +74,12 @@ export async function sendLog(store: Store): Promise<void> {
   const logged = await work(store, 'Writing to the log…', 'logOutcome', draft);
   if (logged === undefined) return;
   keepDraft(undefined);
-  store.set({ view: 'logged', logged, notice: undefined });
+  store.set({ view: 'logged', logged, notice: { kind: 'done', texts: [whereText(logged)] } });
+}
+
+function whereText({ logged, row, run }: OutcomeLogged): string {
+  if (logged === 'now') return `Run ${run} is written to row ${row} of Pour log.`;
+  return `This entry of run ${run} was in row ${row} of Pour log already, so nothing was written. What you changed since it was first sent is not in it.`;
 }
 
 /** Another round of the same run by the same person. */

@@ -8,10 +8,27 @@ import type { Store } from './store.ts';
 /** Draws the state; the focus stays on the element of the same id, or goes to the first field that needs mending. */
 export function render(store: Store): void {
   const state = store.get();
-  const focused = document.activeElement?.id ?? '';
-  document.getElementById('view')?.replaceChildren(viewOf(store));
-  document.getElementById('view')?.setAttribute('aria-busy', String(state.busy !== ''));
+  const place = document.getElementById('view');
+  if (place === null) return;
+  const focused = document.activeElement?.id || place.dataset['focus'] || '';
+  const isOther = place.dataset['view'] !== state.view && place.hasChildNodes();
+  place.replaceChildren(viewOf(store));
+  place.dataset['view'] = state.view;
+  // While the page is busy its buttons are off and hold no focus: it is remembered for the draw after.
+  place.dataset['focus'] = state.busy === '' ? '' : focused;
+  place.setAttribute('aria-busy', String(state.busy !== ''));
   drawStatus(state);
+  if (isOther) showFromTop(place);
+  else keepFocus(focused);
+}
+
+/** A new view starts at its heading, for the eye and for the ear. */
+function showFromTop(place: HTMLElement): void {
+  window.scrollTo(0, 0);
+  place.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+}
+
+function keepFocus(focused: string): void {
   const broken = document.querySelector<HTMLElement>('[aria-invalid="true"]');
   if (broken) broken.focus();
   else if (focused !== '') document.getElementById(focused)?.focus();

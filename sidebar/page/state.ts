@@ -16,8 +16,10 @@ export interface PageState {
   readonly plan: PlanResult | undefined;
   /** The chosen clock time of the first pour, `09:30`; "" takes the row's own. */
   readonly firstPour: string;
-  /** Run whose sheet was made from the plan on show; "" before. */
+  /** Run whose sheet was made last for the order on show; "" before. */
   readonly runId: string;
+  /** The plan that the run sheet was made from: only that one may be printed under the run's id. */
+  readonly sheetOf: PlanResult | undefined;
   readonly form: LogForm | undefined;
   readonly draft: Draft | undefined;
   /** What is wrong with the form, by field. */
@@ -32,6 +34,7 @@ export const FIRST_STATE: PageState = {
   plan: undefined,
   firstPour: '',
   runId: '',
+  sheetOf: undefined,
   form: undefined,
   draft: undefined,
   problems: [],

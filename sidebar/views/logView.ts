@@ -37,7 +37,7 @@ function partsOf(form: LogForm, store: Store): readonly HTMLElement[] {
     );
   const readings: readonly FormKey[] = fields.filter((key) => /^(moldTop|pour\d|gap\d)/.test(key));
   return [
-    el('h1', {}, `Log order ${form.order}`),
+    el('h1', { tabindex: '-1' }, `Log order ${form.order}`),
     el(
       'p',
       {},

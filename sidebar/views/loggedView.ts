@@ -1,5 +1,5 @@
 import { sayCount } from '../../shared/runSheet/say.ts';
-import type { OutcomeLogged, PiecesChange } from '../../shared/verbs/verbs.ts';
+import type { PiecesChange } from '../../shared/verbs/verbs.ts';
 import { logAnother, planAgain } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../page/store.ts';
@@ -12,8 +12,7 @@ export function loggedView(store: Store): HTMLElement {
   return el(
     'section',
     {},
-    el('h1', { id: 'logged', tabindex: '-1' }, `Order ${logged.order}`),
-    el('p', {}, el('strong', {}, whereText(logged))),
+    el('h1', { tabindex: '-1' }, `Order ${logged.order}`),
     el(
       'p',
       {},
@@ -33,11 +32,6 @@ export function loggedView(store: Store): HTMLElement {
       ),
     ),
   );
-}
-
-function whereText({ logged, row, run }: OutcomeLogged): string {
-  if (logged === 'now') return `Run ${run} is written to row ${row} of Pour log.`;
-  return `This entry of run ${run} was in row ${row} of Pour log already, so nothing was written. What you changed since it was first sent is not in it.`;
 }
 
 function changesOf(changes: readonly PiecesChange[]): readonly HTMLElement[] {

@@ -23,7 +23,7 @@ export function missingView(
   return el(
     'section',
     {},
-    el('h1', {}, order === '' ? `Row ${row} of Orders` : `Order ${order}`),
+    el('h1', { tabindex: '-1' }, order === '' ? `Row ${row} of Orders` : `Order ${order}`),
     el('p', {}, 'There is no plan yet. Mend this on the sheets first:'),
     el('ul', { class: 'warnings' }, ...missing.map(gapItem)),
     el('div', { class: 'actions' }, ...buttons),

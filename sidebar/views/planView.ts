@@ -49,7 +49,7 @@ function headOf(plan: OrderPlan): HTMLElement {
   return el(
     'header',
     {},
-    el('h1', {}, `Order ${plan.order}`),
+    el('h1', { tabindex: '-1' }, `Order ${plan.order}`),
     el('p', {}, `${plan.quantity} × ${plan.pattern} v${plan.version}`),
     el('p', {}, molds),
     ...due,
@@ -93,18 +93,16 @@ function firstPourField(store: Store): HTMLElement {
 }
 
 function actionsOf(store: Store): HTMLElement {
-  const { busy, runId } = store.get();
+  const { busy, runId, plan, sheetOf } = store.get();
   const isOff = busy !== '';
-  const label = runId === '' ? 'Make run sheet' : 'Make run sheet again';
-  const hint = runId === '' ? 'Print comes after the run sheet is made.' : `Run ${runId} is made.`;
+  const isMade = runId !== '' && sheetOf === plan;
+  const label = isMade ? 'Make run sheet again' : 'Make run sheet';
+  const hint = isMade ? `Run ${runId} is made.` : 'Print comes after the run sheet is made.';
   return el(
     'div',
     { class: 'actions' },
     button({ id: 'make', label, look: 'main', isOff }, () => void makeSheet(store)),
-    button(
-      { id: 'print', label: 'Print', isOff: isOff || runId === '' },
-      () => void printSheet(store),
-    ),
+    button({ id: 'print', label: 'Print', isOff: isOff || !isMade }, () => void printSheet(store)),
     el('p', { class: 'small' }, hint),
     button({ id: 'log', label: 'Log what came out', isOff }, () => void openLog(store)),
   );

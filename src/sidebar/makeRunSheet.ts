@@ -5,8 +5,8 @@ import type { OrderPayload, Refused, RunSheetMade } from '../../shared/verbs/ver
 import { writeStatus } from '../log/writeStatus.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
-import { workbook } from '../platform/workbook.ts';
-import { writeRunSheetTab } from '../runSheet/writeRunSheetTab.ts';
+import { findSheet, workbook } from '../platform/workbook.ts';
+import { RUN_SHEET, writeRunSheetTab } from '../runSheet/writeRunSheetTab.ts';
 import { isRefused, orderInBook } from './orderInBook.ts';
 import { planFor } from './planFor.ts';
 import { clockText, readPayload, shortText } from './readPayload.ts';
@@ -40,6 +40,6 @@ function make(payload: OrderPayload): RunSheetMade | Refused {
 }
 
 function showRunSheet(): void {
-  const sheet = workbook().getSheetByName('Run sheet');
+  const sheet = findSheet(RUN_SHEET);
   if (sheet) workbook().setActiveSheet(sheet);
 }

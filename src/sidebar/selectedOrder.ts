@@ -2,10 +2,12 @@ import type { Book } from '../../shared/book/book.ts';
 import type { OrderRow } from '../../shared/runSheet/bookIndex.ts';
 import { refuse } from '../../shared/verbs/refuse.ts';
 import type { Refused } from '../../shared/verbs/verbs.ts';
-import { workbook } from '../platform/workbook.ts';
+import { findSheet, workbook } from '../platform/workbook.ts';
 
 /** The order in the row of the current cell, or in plain words what to select. */
 export function selectedOrder(book: Book): OrderRow | Refused {
+  if (findSheet('Orders') === null)
+    return refuse('', 'There is no sheet Orders yet: choose Poursmith > Set up this workbook.');
   if (workbook().getActiveSheet().getName() !== 'Orders')
     return refuse('', 'Select a row on the sheet Orders first.');
   const selected = workbook().getCurrentCell()?.getRow() ?? 1;

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { orderToLog } from '../../shared/log/orderToLog.ts';
-import { loggedRuns, nextRunId } from '../../shared/log/runIds.ts';
+import { runChoices } from '../../shared/log/runIds.ts';
 import type { LogForm, OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
+import { runOnSheet } from '../log/runOnSheet.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { clockText, readPayload, shortText } from './readPayload.ts';
 
@@ -30,7 +31,7 @@ export function startLog(payload: unknown): LogForm | Refused {
     quantity,
     good: goodSoFar(book, order),
     system: book.shop.units,
-    runs: [{ run: nextRunId(book, order), rounds: 0 }, ...loggedRuns(book, order)],
+    runs: runChoices(book, order, runOnSheet()),
     token: Utilities.getUuid(),
   };
 }
