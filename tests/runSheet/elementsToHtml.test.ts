@@ -1,0 +1,96 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { elementsToHtml, escapeHtml } from '../../shared/runSheet/elementsToHtml.ts';
+import { planOrder } from '../../shared/runSheet/planOrder.ts';
+import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
+import {
+  ELEMENT_TAGS,
+  type PlainElement,
+  runSheetElements,
+} from '../../shared/runSheet/runSheetElements.ts';
+import { DEMO, demoBook, withChange } from './demoBook.ts';
+import { HOSTILE } from './hostile.ts';
+
+function hostilePage(evil: string): string {
+  const name = evil.replace(/\p{Cc}/gu, ' ').trim() || 'x';
+  const book = demoBook({
+    shop: { shopName: evil },
+    orders: withChange(DEMO.orders, 0, { notes: evil, customer: evil, mold: name, pattern: name }),
+    molds: withChange(DEMO.molds, 0, { mold: name }),
+    patterns: DEMO.patterns.map((layer) =>
+      layer.pattern === 'Creek minnow'
+        ? { ...layer, pattern: name, layer: `${layer.layer}${evil}` }
+        : layer,
+    ),
+    doses: DEMO.doses.map((dose) =>
+      dose.pattern === 'Creek minnow'
+        ? { ...dose, pattern: name, layer: `${dose.layer}${evil}` }
+        : dose,
+    ),
+    materials: withChange(DEMO.materials, 0, { lot: evil }),
+  });
+  const plan = planOrder(book, 2);
+  if (plan.kind === 'missing') throw new Error(plan.missing.map((gap) => gap.text).join('; '));
+  return elementsToHtml(runSheetElements(runSheetDocument(plan, { runId: evil, date: evil })));
+}
+
+describe('elementsToHtml', () => {
+  test.each(HOSTILE)(
+    'hostile text %j in every field leaves only listed tags, class and table attributes',
+    (evil) => {
+      const page = hostilePage(evil);
+      const tags = [...page.matchAll(/<\/?([a-z0-9]+)([^<>]*)>/gi)];
+      expect(page.replace(/<\/?[a-z0-9]+[^<>]*>/gi, '')).not.toMatch(/[<>]/);
+      for (const [, tag = '', attributes = ''] of tags) {
+        expect(ELEMENT_TAGS as readonly string[]).toContain(tag);
+        expect(attributes).toMatch(/^(?: (?:class|scope|span|width|aria-label)="[^"<>]*")*$/);
+      }
+    },
+  );
+
+  test('what is escaped reads back as it was', () => {
+    const back = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'" } as const;
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme' }), (text) => {
+        const printable = text.replace(/\p{Cc}/gu, '');
+        const escaped = escapeHtml(printable);
+        expect(escaped).not.toMatch(/[<>"']/);
+        const read = escaped.replace(
+          /&(?:amp|lt|gt|quot|#39);/g,
+          (one) => back[one as keyof typeof back],
+        ); // the pattern lists the keys
+        expect(read).toBe(printable);
+      }),
+    );
+  });
+
+  test('control characters become spaces, so no byte of them reaches the page', () => {
+    expect(escapeHtml('a\u0000b\u001bc\nd')).toBe('a b c\nd');
+  });
+
+  test('refuses a tag or attribute that is not on the list', () => {
+    const script = { tag: 'script', attributes: {}, children: [] } as unknown as PlainElement; // what a careless caller could build
+    const handler = {
+      tag: 'p',
+      attributes: { onclick: 'x' },
+      children: [],
+    } as unknown as PlainElement; // same
+    expect(() => elementsToHtml(script)).toThrow('tag: one of');
+    expect(() => elementsToHtml(handler)).toThrow('attribute: one of');
+  });
+
+  test('writes nested elements, void columns and text in order', () => {
+    const tree: PlainElement = {
+      tag: 'div',
+      attributes: { class: 'a "b"' },
+      children: [
+        '1 < 2',
+        { tag: 'col', attributes: { width: '5%' }, children: [] },
+        { tag: 'p', attributes: {}, children: ['&'] },
+      ],
+    };
+    expect(elementsToHtml(tree)).toBe(
+      '<div class="a &quot;b&quot;">1 &lt; 2<col width="5%"><p>&amp;</p></div>',
+    );
+  });
+});

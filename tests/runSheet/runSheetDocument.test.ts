@@ -1,0 +1,194 @@
+import { describe, expect, test } from 'vitest';
+import type {
+  RunSheetDocument,
+  SheetBlock,
+  SheetCell,
+} from '../../shared/runSheet/documentTypes.ts';
+import type { OrderPlan } from '../../shared/runSheet/plan.ts';
+import { planOrder } from '../../shared/runSheet/planOrder.ts';
+import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
+import { DEMO, type DemoChanges, demoBook, withChange } from './demoBook.ts';
+
+const RUN = { runId: '2041-1', date: '2026-12-01' };
+
+function planned(order: string, changes: DemoChanges = {}): OrderPlan {
+  const plan = planOrder(demoBook(changes), order);
+  if (plan.kind === 'missing') throw new Error(plan.missing.map((gap) => gap.text).join('; '));
+  return plan;
+}
+
+function sheetOf(order = '2041', changes: DemoChanges = {}): RunSheetDocument {
+  return runSheetDocument(planned(order, changes), RUN);
+}
+
+function blocksOf(document: RunSheetDocument, name: string): readonly SheetBlock[] {
+  return document.sections.find((section) => section.name === name)?.blocks ?? [];
+}
+
+function shown(cell: SheetCell): string {
+  if (cell.kind === 'text') return cell.note ? `${cell.text} (${cell.note})` : cell.text;
+  return cell.kind === 'boxes' ? '☐'.repeat(cell.count) : `__${cell.unit}`;
+}
+
+function tableOf(document: RunSheetDocument, name: string): readonly string[] {
+  const table = blocksOf(document, name).find((block) => block.kind === 'table');
+  return table?.kind === 'table' ? table.rows.map((row) => row.map(shown).join(' | ')) : [];
+}
+
+function linesOf(document: RunSheetDocument, name: string): readonly string[] {
+  return blocksOf(document, name).flatMap((block) => (block.kind === 'lines' ? block.lines : []));
+}
+
+describe('runSheetDocument', () => {
+  test('reads in the order of the work', () => {
+    expect(sheetOf().sections.map((section) => section.name)).toEqual([
+      'cautions',
+      'notes',
+      'cups',
+      'plate',
+      'layers',
+      'checklists',
+      'outcome',
+      'sign-off',
+    ]);
+  });
+
+  test('names order, pieces, pattern, mold, run and date', () => {
+    const facts = sheetOf().header.map(({ label, cell }) => `${label}: ${shown(cell)}`);
+    expect(facts).toEqual([
+      'Order: 2041',
+      'Pour: 48',
+      'Good wanted: 40',
+      'Pattern: Creek minnow v2',
+      'Mold: 2 × Ribbed 4 in',
+      'Due: 2026-12-04',
+      'Run: 2041-1',
+      'Date: 2026-12-01',
+      'Initials: __',
+    ]);
+  });
+
+  test('gives every cup its base and doses, a box for each cup', () => {
+    const document = sheetOf();
+    expect(document.sections[2]?.heading).toBe('5 cups, 17.1 fl oz of plastisol (520 g)');
+    expect(tableOf(document, 'cups')).toEqual([
+      '1 belly | Soft plastisol | P-311 | 91.6 g (3.0 fl oz) | ☐☐ | __',
+      ' | White dispersion | W-12 | 0.28 g | ☐☐ | __',
+      ' | Pearl powder | PP-2 | 0.16 g (3 × 1/32 tsp) | ☐☐ | __',
+      '2 vein | Soft plastisol | P-311 | 57.8 g (1.9 fl oz) | ☐ | __',
+      ' | Black dispersion | K-3 | 2 drops | ☐ | __',
+      '3 back | Soft plastisol | P-311 | 139 g (4.6 fl oz) | ☐☐ | __',
+      ' | Green dispersion | G-7 | 6 drops | ☐☐ | __',
+      ' | Fine glitter | GL-1 | 0.85 g (1/4 tsp) | ☐☐ | __',
+    ]);
+    expect(linesOf(document, 'cups')).toEqual([
+      'Cook each to 351 °F in short bursts, about 1 min 40 s in all; stir and read between.',
+      'belly, White dispersion: fill the cup to 3.3 fl oz cold and count 5 drops.',
+    ]);
+  });
+
+  test('gives each layer its mark, its cup and its window, and room for every round', () => {
+    expect(tableOf(sheetOf(), 'layers')).toEqual([
+      'Mold top |  | 215 °F |  |  | __°F |  | __°F |  | __°F | ',
+      '1 belly | 46 % | 329 °F | 9:30 am | – | __°F | __min | __°F | __min | __°F | __min',
+      '2 vein | 55 % | 329 °F | 42 s | any time | __°F | __min | __°F | __min | __°F | __min',
+      '3 back | 100 % | 329 °F | 51 s | any time | __°F | __min | __°F | __min | __°F | __min',
+    ]);
+  });
+
+  test('rounds a window inward and says when there is none', () => {
+    const plan = planned('2041');
+    const layers = plan.layers.map((layer) => {
+      if (layer.order === 2)
+        return { ...layer, window: { kind: 'between', earliest: 91.2, latest: 299 } as const };
+      if (layer.order === 3)
+        return { ...layer, window: { kind: 'none', because: 'of a test' } as const };
+      return layer;
+    });
+    const rows = tableOf(runSheetDocument({ ...plan, layers }, RUN), 'layers');
+    expect(rows[2]).toContain('| 1 min 35 s | 4 min 55 s |');
+    expect(rows[3]).toContain('| – | will not bond |');
+  });
+
+  test('more than four rounds go on in a second table, none is left out', () => {
+    const document = sheetOf('2041', { orders: withChange(DEMO.orders, 0, { moldsInUse: 1 }) });
+    const heads = blocksOf(document, 'layers').flatMap((block) =>
+      block.kind === 'table' ? block.headings.filter((heading) => heading.startsWith('Round')) : [],
+    );
+    expect(heads).toEqual(['Round 1', 'Round 2', 'Round 3', 'Round 4', 'Round 5', 'Round 6']);
+    expect(tableOf(document, 'outcome')).toHaveLength(6);
+  });
+
+  test('tells when to switch on and how to read a mold', () => {
+    const document = sheetOf();
+    const facts = blocksOf(document, 'plate').flatMap((block) =>
+      block.kind === 'facts' ? block.facts : [],
+    );
+    expect(facts.map(({ label, cell }) => `${label}: ${shown(cell)}`)).toEqual([
+      'Set to: 260 °F',
+      'On at: 9:04 am',
+      'Mold top must read: 215 °F',
+    ]);
+    expect(linesOf(document, 'plate')).toEqual([
+      'Read the mold top with a surface probe, or infrared on tape or matt paint: bare metal reads far too low.',
+    ]);
+  });
+
+  test('a plate that cannot make it says so where its figures would stand', () => {
+    const plates = withChange(DEMO.plates, 0, { highestSetting: 95 });
+    expect(linesOf(sheetOf('2041', { plates }), 'plate')[0]).toBe(
+      'The mold will not get hot enough: the highest setting of Long griddle, 203 °F, is below the 215 °F that the mold top must read: use a hotter plate.',
+    );
+  });
+
+  test('cautions print whatever the order, with the hard stop in the shop’s unit, and give way to SDS, manual, codes and trades', () => {
+    for (const order of ['2041', '2042', '2043']) {
+      const lines = linesOf(sheetOf(order), 'cautions');
+      expect(lines).toHaveLength(9);
+      expect(lines[0]).toBe(
+        'SDS, equipment manuals and local codes come before this sheet. Wiring and ventilation are for licensed trades.',
+      );
+      expect(lines).toContain(
+        'No cup above 374 °F, nor above a material’s own maximum. No longer hot than planned.',
+      );
+    }
+    const metric = linesOf(sheetOf('2041', { shop: { units: 'metric' } }), 'cautions');
+    expect(metric).toContain(
+      'No cup above 190 °C, nor above a material’s own maximum. No longer hot than planned.',
+    );
+  });
+
+  test('four pauses of five to nine items, each short enough to read at a glance', () => {
+    const lists = blocksOf(sheetOf(), 'checklists').flatMap((block) =>
+      block.kind === 'checklist' ? [block] : [],
+    );
+    expect(lists.map((list) => list.name)).toEqual([
+      'Before heat',
+      'Before the first pour',
+      'Between layers',
+      'Before packing',
+    ]);
+    for (const list of lists) {
+      expect(list.items.length).toBeGreaterThanOrEqual(5);
+      expect(list.items.length).toBeLessThanOrEqual(9);
+      for (const item of list.items) expect(item.length).toBeLessThanOrEqual(40);
+    }
+  });
+
+  test('never advises wetting a mold', () => {
+    const words = JSON.stringify(sheetOf()).toLowerCase();
+    expect(words).not.toMatch(/droplet|spit|drop of water|wet the/);
+  });
+
+  test('notes and warnings stand first, and only where there are any', () => {
+    expect(linesOf(sheetOf(), 'notes')[0]).toBe('Note: Pearl in the belly only');
+    const sections = sheetOf('2042').sections.map((section) => section.name);
+    expect(sections).not.toContain('notes');
+  });
+
+  test('metric shops read °C, mL and g only', () => {
+    const words = JSON.stringify(sheetOf('2041', { shop: { units: 'metric' } }));
+    expect(words).not.toMatch(/°F|fl oz|\boz\b/);
+    expect(words).toContain('°C');
+  });
+});
