@@ -74,6 +74,44 @@ async function calculatedAfresh(host: Host, dist: string, book: string): Promise
   return values;
 }
 
+test.each([
+  {
+    given: 'a spill shrinks under another and under sums',
+    steps: 'A1:5 B1:=SEQUENCE(A1) C1:=DOUBLE(B1:B5) D1:=SUM(B1:B)+SUM(C1:C) A1:2 A1:4 A1:1',
+  },
+  {
+    given: 'one filter feeds another',
+    steps: 'A1:1 A2:2 A3:3 B1:=FILTER(A1:A3,A1:A3>1) C1:=FILTER(B1:B3,B1:B3>2) A3:0 A3:9 A1:7 A2:0',
+  },
+  {
+    given: 'a filled cell comes and goes in a spill',
+    steps: 'A1:3 B1:=SEQUENCE(A1) B3:x B3: B2:y A1:1 B2: A1:3',
+  },
+  {
+    given: 'spills decide the size of spills',
+    steps:
+      'A1:3 B1:=SEQUENCE(A1) C1:=SEQUENCE(B2) D1:=SEQUENCE(SUM(C1:C)) A1:1 A1:2 B1:5 B1:=SEQUENCE(A1)',
+  },
+  {
+    given: 'two spills want the same cells',
+    steps: 'A1:4 B2:=SEQUENCE(A1) B4:=SEQUENCE(2) A1:2 A1:4 B4:',
+  },
+])('when $given, the values are those of a workbook typed afresh', async ({ steps }) => {
+  const edits = steps.split(' ').map((step): readonly [string, string] => {
+    const at = step.indexOf(':');
+    return [step.slice(0, at), step.slice(at + 1)];
+  });
+  const edited = await openFixture();
+  for (const [cell, text] of edits) {
+    edited.host.type('Sheet1', cell, text);
+    await edited.host.settled();
+  }
+  const fresh = await openFixture();
+  for (const [cell, text] of new Map(edits)) fresh.host.type('Sheet1', cell, text);
+  await fresh.host.settled();
+  expect(edited.host.values('Sheet1', AREA)).toEqual(fresh.host.values('Sheet1', AREA));
+});
+
 test('after any edits the values are those of a fresh calculation', async () => {
   const dist = writeFixture();
   const steps = fc.array(edit, { minLength: 8, maxLength: 14 });
