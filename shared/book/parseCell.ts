@@ -1,5 +1,5 @@
 import { InputError } from '../errors/InputError.ts';
-import { type Bounds, requireNumber } from '../errors/requireNumber.ts';
+import { type Bounds, brokenRule, requireNumber } from '../errors/requireNumber.ts';
 import { fromEngine, toEngine } from '../units/convert.ts';
 import type { UnitName } from '../units/units.ts';
 import { parseClock } from './clock.ts';
@@ -51,8 +51,11 @@ export function parseNumber(
   const typed = typeof value === 'string' ? numberOf(value) : value;
   if (typeof typed !== 'number' || !Number.isFinite(typed))
     throw new InputError({ ...facts, rule: { kind: 'number' } });
-  requireNumber(typed, field, unit ? { ...boundsIn(bounds, unit), unit } : bounds);
-  return unit ? toEngine(typed, unit) : typed;
+  const inEngine = unit ? toEngine(typed, unit) : typed;
+  // Limits are turned into the typed unit only for the few that may break one: it costs more than all the rest.
+  if (brokenRule(inEngine, bounds))
+    requireNumber(typed, field, unit ? { ...boundsIn(bounds, unit), unit } : bounds);
+  return inEngine;
 }
 
 /** Bounds of the engine in the unit a person types, cleaned of the last binary digits. */

@@ -33,7 +33,7 @@ function expectAnswer(answer: unknown, { result, within }: Example): void {
   }
   const row: readonly unknown[] = Array.isArray(answer) ? answer[0] : [];
   expect(row).toHaveLength(result.length);
-  result.forEach((expected, index) => expectShown(row[index], expected, within));
+  for (const [index, expected] of result.entries()) expectShown(row[index], expected, within);
 }
 
 describe('examples', () => {

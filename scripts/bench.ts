@@ -1,0 +1,27 @@
+import { readFile } from 'node:fs/promises';
+import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
+import { callTime } from './bench/callTimes.ts';
+import { loadTimes, median } from './bench/loadTimes.ts';
+
+/** Prints what a person waits for: the script's size and load, each function over 10,000 rows. Run `npm run build` first. */
+const ROWS = 10_000;
+const LOADS = 20;
+
+const code = await readFile('dist/Code.js', 'utf8');
+loadTimes(code, 3); // warms the machine up, not the script
+say(`dist/Code.js: ${(Buffer.byteLength(code) / 1000).toFixed(1)} kB`);
+say(`load, median of ${LOADS} fresh contexts: ${median(loadTimes(code, LOADS)).toFixed(1)} ms`);
+say(
+  `\n${'function'.padEnd(18)}${'ms for 10,000 rows'.padStart(20)}${'rows per second'.padStart(18)}`,
+);
+for (const declared of ALL_FUNCTIONS) {
+  if (declared.kind !== 'row') continue;
+  const { name, milliseconds, rowsPerSecond } = callTime(code, declared, ROWS);
+  say(
+    `${name.padEnd(18)}${milliseconds.toFixed(0).padStart(20)}${rowsPerSecond.toFixed(0).padStart(18)}`,
+  );
+}
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
