@@ -4,11 +4,16 @@ import {
   UniverInstanceType,
   type Workbook,
 } from '@univerjs/core';
-import { SetSelectionsOperation, SheetsSelectionsService } from '@univerjs/sheets';
+import {
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from '@univerjs/sheets';
 import { ILayoutService } from '@univerjs/ui';
 import { type Box, formatA1, parseA1 } from '../host/a1.ts';
 import type { Host, LocalMutation, Operation, Selection } from '../host/Host.ts';
 import type { WindowMutation } from '../server/messages.ts';
+import { rowHeights } from './rowHeights.ts';
 import { startUniver } from './startUniver.ts';
 
 /** The workbook on the page: shows values, takes edits, computes nothing. */
@@ -65,6 +70,8 @@ export function startGrid(
     // A copy, because Univer goes on using the parameters.
     listeners.changed({ id: info.id, params: JSON.parse(JSON.stringify(info.params)) });
   });
+  const fitRows = rowHeights(workbook, commands, injector);
+  workbook.activeSheet$.subscribe(fitRows);
   selections.selectionChanged$.subscribe(() => listeners.selected());
 
   function run(mutation: LocalMutation, options: Record<string, boolean>) {
@@ -80,9 +87,13 @@ export function startGrid(
   return {
     commands,
     focus: () => injector.get(ILayoutService).focus(),
-    take: (operation) => run(operation, { fromCollab: true, fromChangeset: true }),
+    take: (operation) => {
+      run(operation, { fromCollab: true, fromChangeset: true });
+      fitRows();
+    },
     calculated: (values) => {
       for (const value of values) run(value, { onlyLocal: true, fromFormula: true });
+      fitRows();
     },
     ...pointing(workbook, commands, selections),
     ...reading(workbook),
@@ -118,12 +129,12 @@ function pointing(
     },
     select: (name, range) => {
       const { sheet, box } = locate(workbook, name, range);
-      workbook.setActiveSheet(sheet);
+      const ids = { unitId: workbook.getUnitId(), subUnitId: sheet.getSheetId() };
+      commands.syncExecuteCommand(SetWorksheetActiveOperation.id, ids);
       const primary = { actualRow: box.startRow, actualColumn: box.startColumn };
       const start = { ...box, endRow: box.startRow, endColumn: box.startColumn };
       commands.syncExecuteCommand(SetSelectionsOperation.id, {
-        unitId: workbook.getUnitId(),
-        subUnitId: sheet.getSheetId(),
+        ...ids,
         selections: [
           {
             range: box,
