@@ -5,6 +5,7 @@ export type SetUpChange =
   | { readonly kind: 'column'; readonly sheet: string; readonly heading: string }
   | { readonly kind: 'setting'; readonly label: string }
   | { readonly kind: 'formula'; readonly sheet: string; readonly heading: string }
+  | { readonly kind: 'units'; readonly sheet: string; readonly system: string }
   | { readonly kind: 'layout'; readonly sheet: string }
   | { readonly kind: 'left'; readonly because: string };
 
@@ -30,6 +31,7 @@ function sentences(changes: readonly SetUpChange[]): readonly string[] {
     ),
     ...(created.length > 0 ? [`Created ${list(created)}.`] : []),
     ...columnSentences(changes),
+    ...unitSentences(changes),
     ...(settings.length > 0 ? [`Added to Shop: ${list(settings)}.`] : []),
     ...(filling.length > 0 ? [`Wrote the formulas of ${list(filling)} in Orders.`] : []),
     ...(updated.length > 0
@@ -48,6 +50,14 @@ function columnSentences(changes: readonly SetUpChange[]): readonly string[] {
     ([sheet, headings]) =>
       `Added ${headings.length === 1 ? 'column' : 'columns'} ${list(headings)} to ${sheet}.`,
   );
+}
+
+function unitSentences(changes: readonly SetUpChange[]): readonly string[] {
+  const turned = changes.flatMap((change) => (change.kind === 'units' ? [change] : []));
+  const [first] = turned;
+  if (first === undefined) return [];
+  const sheets = list(turned.map(({ sheet }) => sheet));
+  return [`Wrote ${first.system} units into the headings of ${sheets}, which had no rows yet.`];
 }
 
 function list(words: readonly string[]): string {

@@ -23,17 +23,18 @@ interface Dressed {
 
 /**
  * Formats, notes, widths and drop-downs of a sheet's known columns. Values and unknown columns stay as they are.
- * @param scope every known column, or only those that were added just now
+ * @param scope every known column, or only those whose headings were written just now
  */
 export function dressTable(
-  { key, sheet, found, computed, table, added }: LaidTable,
-  scope: 'all' | 'added',
+  { key, sheet, found, computed, table, added, turned }: LaidTable,
+  scope: 'all' | 'written',
 ): void {
   const known: readonly Dressed[] = [...found.places, ...computed];
-  const meant = known.filter(({ column }) => scope === 'all' || added.includes(column));
+  const written = [...added, ...turned];
+  const meant = known.filter(({ column }) => scope === 'all' || written.includes(column));
   for (const run of sideBySide(meant)) dressRun(sheet, run);
   for (const one of meant) dressColumn(sheet, one);
-  if (scope === 'added') return;
+  if (scope === 'written') return;
   sheet.setFrozenRows(1);
   if (Object.keys(table.columns).length >= FREEZE_FROM_COLUMNS) sheet.setFrozenColumns(1);
   writeMark(sheet, key, LAYOUT_VERSION);

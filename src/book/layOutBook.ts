@@ -28,9 +28,9 @@ export function layOutBook(): readonly SetUpChange[] {
 function finish(laid: LaidTable, changes: SetUpChange[]): void {
   const isOld = readMark(laid.sheet).layout < LAYOUT_VERSION;
   if (isOld) dressTable(laid, 'all');
-  else if (laid.added.length > 0) dressTable(laid, 'added');
+  else if (laid.added.length + laid.turned.length > 0) dressTable(laid, 'written');
   const isProtected = protectTable(laid);
-  const isUntold = !laid.isNew && laid.added.length === 0;
+  const isUntold = !laid.isNew && laid.added.length + laid.turned.length === 0;
   if (isUntold && (isOld || isProtected)) changes.push({ kind: 'layout', sheet: laid.table.sheet });
 }
 

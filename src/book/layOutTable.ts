@@ -9,6 +9,7 @@ import { describe } from '../../shared/errors/describe.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { ensureSheet, sizeGrid } from './ensureSheet.ts';
 import { readHeadings } from './readHeadings.ts';
+import { turnUnits } from './turnUnits.ts';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -20,8 +21,10 @@ export interface LaidTable {
   readonly found: FoundColumns;
   readonly computed: readonly ComputedPlace[];
   readonly isNew: boolean;
-  /** Columns whose headings were written just now. */
+  /** Columns that were not there before. */
   readonly added: readonly Column[];
+  /** Columns whose headings took other units just now. */
+  readonly turned: readonly Column[];
 }
 
 /**
@@ -35,6 +38,8 @@ export function layOutTable(
 ): LaidTable {
   const { sheet, isNew } = ensureSheet({ name: table.sheet, table: key, after }, changes);
   if (isNew) sizeGrid(sheet, NEW_ROWS, Object.keys(table.columns).length);
+  const turned = isNew ? [] : turnUnits({ sheet, table, system });
+  if (turned.length > 0) changes.push({ kind: 'units', sheet: table.sheet, system });
   const before = look(sheet, table);
   addInputs(sheet, before, system);
   const added = [...before.found.missing.map(({ column }) => column), ...addComputed(sheet, table)];
@@ -42,7 +47,7 @@ export function layOutTable(
     for (const { heading } of added) changes.push({ kind: 'column', sheet: table.sheet, heading });
   for (const { error } of before.found.unreadable)
     changes.push({ kind: 'left', because: `In ${table.sheet}, ${describe(error)}.` });
-  return { key, table, sheet, ...look(sheet, table), isNew, added };
+  return { key, table, sheet, ...look(sheet, table), isNew, added, turned };
 }
 
 interface Look {

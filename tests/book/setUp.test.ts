@@ -232,6 +232,26 @@ describe('Set up this workbook', () => {
     ).toEqual([['Cups'], [5]]);
   });
 
+  test('turns headings to the shop’s units on sheets without rows, and leaves the others', async () => {
+    await laidOut();
+    await book.run(`
+      book.getSheetByName('Shop').getRange('B3').setValue('metric');
+      book.getSheetByName('Molds').getRange('A2').setValue('Bar');`);
+    expect(await book.menu('setUpWorkbook')).toBe(
+      'Wrote metric units into the headings of Patterns, Doses, Materials, Plates, Pour log and Heat trials, which had no rows yet. Nothing else changed.',
+    );
+    expect(
+      await book.run(`
+      return [book.getSheetByName('Plates').getRange('F1').getValue(), book.getSheetByName('Plates').getRange('F1').getNote(),
+        book.getSheetByName('Molds').getRange('D1').getValue()];`),
+    ).toEqual([
+      'Lowest setting (°C)',
+      'Lowest mark of the dial. Greater than 0 °C. At most 400 °C.',
+      'Cavity volume (fl oz)',
+    ]);
+    expect(await book.menu('setUpWorkbook')).toBe(IN_PLACE);
+  });
+
   test('uses a sheet that the user made, keeping its columns on the left', async () => {
     await fresh();
     await book.run(`

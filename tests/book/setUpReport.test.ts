@@ -14,12 +14,14 @@ describe('setUpReport', () => {
         { kind: 'column', sheet: 'Molds', heading: 'Finish' },
         { kind: 'column', sheet: 'Molds', heading: 'Owned' },
         { kind: 'setting', label: 'Overpour' },
+        { kind: 'units', sheet: 'Doses', system: 'metric' },
+        { kind: 'units', sheet: 'Plates', system: 'metric' },
         { kind: 'renamed', from: 'Forms', sheet: 'Molds' },
         { kind: 'formula', sheet: 'Orders', heading: 'Cups' },
         { kind: 'layout', sheet: 'Shop' },
       ]),
     ).toBe(
-      'Gave the sheet Forms its name Molds back. Created Molds. Added column Warm-up to Plates. Added columns Finish and Owned to Molds. Added to Shop: Overpour. Wrote the formulas of Cups in Orders. Brought formats, notes, drop-downs and protection up to date in Shop. Nothing else changed.',
+      'Gave the sheet Forms its name Molds back. Created Molds. Added column Warm-up to Plates. Added columns Finish and Owned to Molds. Wrote metric units into the headings of Doses and Plates, which had no rows yet. Added to Shop: Overpour. Wrote the formulas of Cups in Orders. Brought formats, notes, drop-downs and protection up to date in Shop. Nothing else changed.',
     );
   });
 
