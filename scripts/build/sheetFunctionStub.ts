@@ -1,5 +1,4 @@
 import type { SheetFunction } from '../../shared/functions/defineFunction.ts';
-import { fieldOf } from '../../shared/functions/fieldOf.ts';
 import { MEASURES } from '../../shared/units/measures.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { GLOBAL_NAME } from './globalName.ts';
@@ -8,16 +7,15 @@ import { GLOBAL_NAME } from './globalName.ts';
 export function sheetFunctionStub(declared: SheetFunction): string {
   const names = [...Object.keys(declared.params), 'units'];
   const params = Object.entries(declared.params).map(
-    ([key, parameter]) =>
-      ` * @param {${typeWords(parameter)}} ${key} ${paramWords(key, parameter)}`,
+    ([key, parameter]) => ` * @param {${typeWords(parameter)}} ${key} ${paramWords(parameter)}`,
   );
   return [
     `/**\n * ${oneLine(declared.about)}`,
     ...params,
-    ' * @param {string} units "US" (when left out) or "metric".',
-    ` * @return {${declared.returns.length > 1 || declared.kind === 'table' ? 'Array' : 'number|string|Array'}} ${oneLine(declared.returns.map((result) => result.about).join('; '))}`,
+    ' * @param {string} units US or metric.',
+    ` * @return {${declared.returns.length > 1 || declared.kind === 'table' ? 'Array' : 'number|string'}} ${oneLine(declared.returns.map((result) => result.name).join(', '))}`,
     ' * @customfunction\n */',
-    `function ${declared.name}(${names.join(', ')}) { return ${GLOBAL_NAME}.callSheetFunction('${declared.name}', [${names.join(', ')}]); }`,
+    `function ${declared.name}(${names.join(', ')}) { return ${GLOBAL_NAME}.callSheetFunction('${declared.name}', arguments); }`,
   ].join('\n');
 }
 
@@ -25,30 +23,26 @@ type AnyParameter = SheetFunction['params'][string];
 
 function typeWords(parameter: AnyParameter): string {
   if (parameter.kind === 'table') return 'Array';
-  return parameter.kind === 'number' ? 'number|Array' : 'string|Array';
+  return parameter.kind === 'number' ? 'number' : 'string';
 }
 
-function paramWords(key: string, parameter: AnyParameter): string {
+function paramWords(parameter: AnyParameter): string {
+  if (parameter.kind === 'table') return `The sheet ${parameter.sheet} with its headings.`;
   const unit = parameter.kind === 'number' ? unitWords(parameter) : '';
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
   const blank =
     'default' in parameter && parameter.default !== undefined ? ' May be left blank.' : '';
-  return oneLine(
-    `${capital(fieldOf(key, parameter))}${unit}: ${parameter.about}${choices}${blank}`,
-  );
+  const about = parameter.about.replace(/\.$/, '');
+  return oneLine(`${about}${unit}.${choices}${blank}`);
 }
 
-/** ` in fl oz (mL)`, or nothing where there is no unit. */
+/** `, in fl oz (metric: mL)`, or nothing where there is no unit. */
 function unitWords(parameter: { readonly measure?: keyof typeof MEASURES }): string {
   if (parameter.measure === undefined) return '';
   const { US, metric } = MEASURES[parameter.measure];
   const [first, second] = [UNITS[US].label, UNITS[metric].label];
-  if (first === '') return ', 0 to 1 or per cent';
-  return first === second ? ` in ${first}` : ` in ${first} (metric: ${second})`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  if (first === '') return ', as 0 to 1 or per cent';
+  return first === second ? `, in ${first}` : `, in ${first} (metric: ${second})`;
 }
 
 /** The platform flattens line breaks and markup; a comment must not end early. */

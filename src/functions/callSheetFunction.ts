@@ -5,8 +5,8 @@ import { runFunction } from './runFunction.ts';
 /** What every generated top-level sheet function calls: the declaration by name, through the one runner. */
 export function callSheetFunction(
   name: string,
-  args: readonly CellArgument[],
+  args: ArrayLike<CellArgument>,
 ): string | number | readonly (readonly (string | number)[])[] {
   const declared = ALL_FUNCTIONS.find((one) => one.name === name);
-  return declared ? runFunction(declared, args) : `no sheet function is called ${name}`;
+  return declared ? runFunction(declared, Array.from(args)) : `no sheet function is called ${name}`;
 }
