@@ -39,6 +39,14 @@ describe('coolToDemold', () => {
     expect(seconds(thin) / 60).toBeNear(18, { absolute: 0.5 });
   });
 
+  test('a casting 4 mm from its metal lags by 82 s', () => {
+    const found = coolToDemold(COOL_DOWN);
+    // 0.004^2 / (2.467 x 7.895e-8), by hand to three figures.
+    expect(found.kind === 'reached' ? found.castingTimeConstant : Number.NaN).toBeNear(82.2, {
+      absolute: 0.05,
+    });
+  });
+
   test('agrees with both lags stepped in time', () => {
     fc.assert(
       fc.property(
