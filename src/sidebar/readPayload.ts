@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { describe } from '../../shared/errors/describe.ts';
-import type { Rule } from '../../shared/errors/InputError.ts';
+import type { InputFacts, Rule } from '../../shared/errors/InputError.ts';
 import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
 
 /**
@@ -12,7 +12,7 @@ export function readPayload<Value>(
   payload: unknown,
 ): { readonly kind: 'read'; readonly value: Value } | Refused {
   z.config({ jitless: true });
-  const read = schema.safeParse(payload ?? {});
+  const read = schema.safeParse(payload ?? {}, { reportInput: true });
   if (read.success) return { kind: 'read', value: read.data };
   return { kind: 'refused', problems: read.error.issues.map(problemOf) };
 }
@@ -29,9 +29,20 @@ export function clockText() {
 
 /** The one place where the words of the schema library become ours. */
 function problemOf(issue: z.core.$ZodIssue): Problem {
+  if (issue.code === 'unrecognized_keys')
+    return { field: issue.keys[0] ?? '', text: describe(unknownFields(issue.keys)) };
   const field = String(issue.path[issue.path.length - 1] ?? '');
   const name = field === '' ? 'what the page sent' : field.replace(/([A-Z])/g, ' $1').toLowerCase();
-  return { field, text: describe({ field: name, rule: ruleOf(issue), value: issue.input }) };
+  return { field, text: describe({ field: name, rule: ruleOf(issue), value: plain(issue.input) }) };
+}
+
+function unknownFields(keys: readonly string[]): InputFacts {
+  const rule = { kind: 'form', wanted: 'free of fields that this verb does not know' } as const;
+  return { field: 'what the page sent', rule, value: keys.join(', ') };
+}
+
+function plain(input: unknown): unknown {
+  return typeof input === 'object' && input !== null ? 'a list or an object' : input;
 }
 
 function ruleOf(issue: z.core.$ZodIssue): Rule {
@@ -44,8 +55,6 @@ function ruleOf(issue: z.core.$ZodIssue): Rule {
       return issue.input === undefined
         ? { kind: 'given' }
         : { kind: 'form', wanted: `of the kind ${issue.expected}` };
-    case 'unrecognized_keys':
-      return { kind: 'form', wanted: `free of ${issue.keys.join(', ')}` };
     default:
       return { kind: 'form', wanted: 'of another form' };
   }
