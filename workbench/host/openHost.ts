@@ -90,7 +90,9 @@ function platformOf(parts: {
     lock: undefined,
     settled: state.settled,
     addMenu: (title, items) => {
-      menus.push({ title, items: items.map((item) => ({ ...item })) });
+      // A menu of the same title takes the place of the earlier one.
+      const same = menus.findIndex((menu) => menu.title === title);
+      menus.splice(same < 0 ? menus.length : same, 1, { title, items });
     },
     show: (window, request) => state.emit({ kind: 'ui', window, request }),
     ask: desk.ask,

@@ -115,14 +115,19 @@ describe('open ranges', () => {
 
   test('follow a sheet that is not the active one', async () => {
     const { host, value } = await openFixture();
-    await value(
-      'const other = ss.insertSheet("Other"); other.getRange("B1").setFormula("=SUM(A2:A)"); sheet.getRange("A1").setFormula("=SUM(Other!A2:A)"); other.getRange("A2").setValue(3); other.insertRowsBefore(1, 1);',
-    );
-    expect(
-      await value(
-        'return [ss.getSheetByName("Other").getRange("B2").getFormula(), sheet.getRange("A1").getFormula()]',
-      ),
-    ).toEqual(['=SUM(A3:A)', '=SUM(Other!A3:A)']);
+    await value(`
+      const other = ss.insertSheet('Other');
+      other.getRange('B1').setFormula('=SUM(A2:A)');
+      sheet.getRange('A1').setFormula('=SUM(Other!A2:A)');
+      other.getRange('A2').setValue(3);
+      other.insertRowsBefore(1, 2);
+      ss.setActiveSheet(sheet);
+      sheet.insertRowsBefore(5, 1);
+      other.deleteRows(1, 1);
+    `);
+    const read =
+      'return [ss.getSheetByName("Other").getRange("B2").getFormula(), sheet.getRange("A1").getFormula()]';
+    expect(await value(read)).toEqual(['=SUM(A3:A)', '=SUM(Other!A3:A)']);
     expect(host.values('Sheet1', 'A1')).toEqual([[3]]);
   });
 });
