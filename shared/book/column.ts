@@ -12,7 +12,7 @@ interface ColumnBase {
 }
 
 /** Free text, kept as typed and never read as a formula. */
-export interface TextColumn extends ColumnBase {
+interface TextColumn extends ColumnBase {
   readonly kind: 'text';
   /** The table and column that the text must be found in; gives the drop-down. */
   readonly refers?: { readonly sheet: SheetName; readonly column: string };
@@ -33,7 +33,7 @@ export interface ChoiceColumn extends ColumnBase {
 }
 
 /** A calendar day, `2026-11-25` in a record. */
-export interface DateColumn extends ColumnBase {
+interface DateColumn extends ColumnBase {
   readonly kind: 'date';
 }
 
@@ -43,7 +43,7 @@ export interface ClockColumn extends ColumnBase {
 }
 
 /** An amount of the workbook's currency. */
-export interface MoneyColumn extends ColumnBase {
+interface MoneyColumn extends ColumnBase {
   readonly kind: 'money';
   readonly bounds?: Bounds;
 }

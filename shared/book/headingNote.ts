@@ -7,9 +7,14 @@ import { boundsIn } from './parseCell.ts';
 /**
  * The note on a heading: what to type, whether it must be given, and within which limits.
  * @param unit the unit that the heading states
+ * @param about the column's own text, which the running script does not carry
  */
-export function headingNote(column: Column, unit: UnitName | undefined): string {
-  const parts = [column.about];
+export function headingNote(
+  column: Column,
+  unit: UnitName | undefined,
+  about: string,
+): string {
+  const parts = [about];
   if (column.required) parts.push('Required.');
   if (column.kind === 'choice') parts.push(`One of: ${column.choices.join(', ')}.`);
   if (column.kind === 'computed') parts.push('Fills itself: type nothing in this column.');

@@ -1,6 +1,7 @@
 import { fromEngine } from '../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
+import type { BookNotes } from './bookNotes.ts';
 import { limitWords } from './headingNote.ts';
 import type { CellValue } from './parseCell.ts';
 import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
@@ -14,7 +15,11 @@ export interface SettingRow {
 }
 
 /** Every row of the sheet *Shop* in the system's units; a setting not given takes its default. */
-export function settingRows(system: UnitSystem, values: Partial<Shop> = {}): readonly SettingRow[] {
+export function settingRows(
+  system: UnitSystem,
+  notes: BookNotes['settings'],
+  values: Partial<Shop> = {},
+): readonly SettingRow[] {
   const keys = Object.keys(SETTINGS) as SettingKey[]; // keys of the one table of settings
   return keys.map((key) => {
     const setting: Setting = SETTINGS[key];
@@ -30,7 +35,7 @@ export function settingRows(system: UnitSystem, values: Partial<Shop> = {}): rea
         setting.label,
         cell,
         unit ? UNITS[unit].label : '',
-        [setting.about, ...limits].join(' '),
+        [notes[key], ...limits].join(' '),
       ],
     };
   });

@@ -7,7 +7,7 @@ interface SettingBase {
   readonly about: string;
 }
 
-export interface NumberSetting extends SettingBase {
+interface NumberSetting extends SettingBase {
   readonly kind: 'number';
   readonly measure?: MeasureName;
   /** In engine units. */
@@ -16,13 +16,13 @@ export interface NumberSetting extends SettingBase {
   readonly places: number;
 }
 
-export interface ChoiceSetting extends SettingBase {
+interface ChoiceSetting extends SettingBase {
   readonly kind: 'choice';
   readonly choices: readonly string[];
   readonly value: string;
 }
 
-export interface TextSetting extends SettingBase {
+interface TextSetting extends SettingBase {
   readonly kind: 'text';
   readonly value: string;
 }

@@ -29,7 +29,7 @@ export function tableCells<T extends Table>(
 }
 
 /** One value as its cell holds it: numbers in the heading's unit, clock times as people write them, days as `yyyy-mm-dd`. */
-export function cellOf(
+function cellOf(
   value: string | number,
   column: Column,
   unit: UnitName | undefined,

@@ -1,6 +1,6 @@
 import type { Table } from '../column.ts';
 
-export const MATERIAL_KINDS = [
+const MATERIAL_KINDS = [
   'plastisol',
   'softener',
   'hardener',
