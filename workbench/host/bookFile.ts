@@ -16,7 +16,7 @@ export interface BookFile {
   keep(state: HostState): Keeping;
 }
 
-export interface Keeping {
+interface Keeping {
   now(): Promise<void>;
   close(): Promise<void>;
 }

@@ -16,7 +16,7 @@ export function isDateMark(value: unknown): value is DateMark {
 
 const { numfmt, CellValueType } = core;
 
-export function isDatePattern(pattern: string): boolean {
+function isDatePattern(pattern: string): boolean {
   return pattern !== '' && numfmt.isDateFormat(pattern);
 }
 

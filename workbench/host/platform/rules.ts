@@ -42,7 +42,7 @@ export const DATE_COMPARISONS: Readonly<Record<string, string>> = {
 };
 
 /** Univer's form of a rule. */
-export function toUniver(session: Session, rule: RuleRef, uid: string): ISheetDataValidationRule {
+function toUniver(session: Session, rule: RuleRef, uid: string): ISheetDataValidationRule {
   return {
     uid,
     ranges: [],

@@ -11,11 +11,6 @@ import { sheetMutation } from './sheetBand.ts';
 import { SHEET_CELLS } from './sheetCells.ts';
 import { SHEET_LAYOUT } from './sheetLayout.ts';
 
-/** Sheet ids are numbers for the add-on and text for Univer. */
-export function sheetNumber(id: string): number {
-  return Number(id);
-}
-
 /** `getRange('A1:B2')` or `getRange(row, column, rows, columns)`, counted from 1. */
 function getRange(session: Session, ref: SheetRef, args: readonly unknown[]) {
   const sheet = sheetOf(session, ref);
@@ -62,7 +57,8 @@ export const SHEET: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
   ...SHEET_CELLS,
   getName: answer((session, ref) => sheetOf(session, ref).getName()),
   getSheetName: answer((session, ref) => sheetOf(session, ref).getName()),
-  getSheetId: answer((_session, ref) => sheetNumber(ref.sheet)),
+  // Sheet ids are numbers for the add-on and text for Univer.
+  getSheetId: answer((_session, ref) => Number(ref.sheet)),
   getParent: answer(() => ({ $object: 'Spreadsheet', ref: null })),
   getIndex: answer(
     (session, ref) =>

@@ -58,7 +58,7 @@ function allows(
 }
 
 /** The values a list rule offers: typed ones, or those in the range it names. */
-export function listItems(
+function listItems(
   engine: Engine,
   sheet: string,
   rule: ISheetDataValidationRule,
