@@ -1,5 +1,6 @@
 import type {
   RunSheetDocument,
+  SectionName,
   SheetBlock,
   SheetCell,
   SheetFact,
@@ -41,6 +42,11 @@ export interface PlainElement {
   readonly children: readonly (PlainElement | string)[];
 }
 
+/** Sections side by side at the top of the page, and those across it below. */
+const SIDE: readonly SectionName[] = ['cautions', 'plate'];
+const MAIN: readonly SectionName[] = ['notes', 'cups', 'layers'];
+const BELOW: readonly SectionName[] = ['checklists', 'outcome', 'sign-off'];
+
 /** The document as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
 export function runSheetElements(document: RunSheetDocument): PlainElement {
   const title =
@@ -50,8 +56,19 @@ export function runSheetElements(document: RunSheetDocument): PlainElement {
       element('h1', '', [title]),
       element('div', 'facts', document.header.map(factElement)),
     ]),
-    ...document.sections.map(sectionElement),
+    element('div', 'columns', [
+      element('div', 'side', sectionsIn(document, SIDE)),
+      element('div', 'main', sectionsIn(document, MAIN)),
+    ]),
+    ...sectionsIn(document, BELOW),
   ]);
+}
+
+function sectionsIn(
+  { sections }: RunSheetDocument,
+  names: readonly SectionName[],
+): readonly PlainElement[] {
+  return sections.filter(({ name }) => names.includes(name)).map(sectionElement);
 }
 
 function sectionElement(section: SheetSection): PlainElement {

@@ -6,7 +6,7 @@ import {
   write,
 } from '../documentTypes.ts';
 import type { DosePlan, LayerPlan, OrderPlan } from '../plan.ts';
-import { sayCount, sayDuration, sayGrams, sayTemperature, sayVolume } from '../say.ts';
+import { sayCount, sayGrams, sayVolume } from '../say.ts';
 
 /** More boxes than this no longer fit a row; the tally is written instead. */
 const MOST_BOXES = 8;
@@ -17,13 +17,14 @@ export function cupsSection(plan: OrderPlan): SheetSection {
   const table: SheetBlock = {
     kind: 'table',
     headings: ['Layer', 'Material', 'Lot', 'In each cup', 'Cups', 'Actual'],
-    widths: [15, 35, 15, 36, 16, 13],
+    widths: [15, 35, 17, 31, 15, 10],
     rows,
   };
+  const lines = proposalLines(plan);
   return {
     name: 'cups',
     heading: `${sayCount(plan.cups, 'cup')}, ${sayVolume(plan.plastisolVolume, plan.system)} of plastisol (${sayGrams(plan.plastisolMass)})`,
-    blocks: [table, { kind: 'lines', lines: [cookingLine(plan), ...proposalLines(plan)] }],
+    blocks: lines.length === 0 ? [table] : [table, { kind: 'lines', lines }],
   };
 }
 
@@ -62,11 +63,6 @@ export function doseCell(dose: DosePlan): SheetCell {
   const grams = sayGrams(dose.mass);
   if (dose.measure.kind === 'scale') return text(grams, 'strong');
   return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
-}
-
-function cookingLine(plan: OrderPlan): string {
-  const cooked = sayTemperature(plan.cookTemperature, plan.system);
-  return `Cook each to ${cooked} in short bursts, about ${sayDuration(plan.cookTime)} in all; stir and read between.`;
 }
 
 function proposalLines(plan: OrderPlan): readonly string[] {

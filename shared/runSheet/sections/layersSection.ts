@@ -1,62 +1,23 @@
 import { formatClock } from '../../book/clock.ts';
-import {
-  type SheetBlock,
-  type SheetCell,
-  type SheetSection,
-  text,
-  write,
-} from '../documentTypes.ts';
+import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 import type { LayerPlan, OrderPlan } from '../plan.ts';
 import { sayCount, sayDuration, sayShare, sayTemperature } from '../say.ts';
 
-/** Rounds side by side that still leave room to write. */
-const ROUNDS_A_TABLE = 4;
-
-/** The layers in the order they are poured: mark, window, and white space for what happened in each round. */
+/** The layers in the order they are poured: mark, cup temperature and window. */
 export function layersSection(plan: OrderPlan): SheetSection {
-  const tables: SheetBlock[] = [];
-  for (let first = 1; first <= plan.pieces.rounds; first += ROUNDS_A_TABLE)
-    tables.push(
-      timelineTable(plan, first, Math.min(plan.pieces.rounds, first + ROUNDS_A_TABLE - 1)),
-    );
   const { perRound, toPour, rounds } = plan.pieces;
   const counts = `${sayCount(toPour, 'piece')} in ${sayCount(rounds, 'round')} of ${perRound}`;
+  const table: SheetBlock = {
+    kind: 'table',
+    headings: ['Layer', 'Fill to', 'Cup at', 'Not before', 'Not after'],
+    widths: [26, 17, 20, 28, 28],
+    rows: plan.layers.map((layer) => plannedCells(layer, plan)),
+  };
   return {
     name: 'layers',
     heading: `Layers: ${counts}`,
-    blocks: [...tables, { kind: 'lines', lines: [paceLine(plan)] }],
+    blocks: [table, { kind: 'lines', lines: [paceLine(plan)] }],
   };
-}
-
-function timelineTable(plan: OrderPlan, first: number, last: number): SheetBlock {
-  const numbers = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  const actual = numbers.flatMap(() => [write(plan.system === 'US' ? '°F' : '°C'), write('min')]);
-  return {
-    kind: 'table',
-    headings: [
-      'Layer',
-      'Fill to',
-      'Cup at',
-      'Not before',
-      'Not after',
-      ...numbers.flatMap((round) => [`Round ${round}`, 'Gap']),
-    ],
-    widths: [16, 11, 13, 16, 15, ...numbers.flatMap(() => [10, 9])],
-    rows: [
-      topRow(plan, numbers),
-      ...plan.layers.map((layer) => [...plannedCells(layer, plan), ...actual]),
-    ],
-  };
-}
-
-/** The mold top is read before every round; later rounds start on a mold that has been off the plate. */
-function topRow(plan: OrderPlan, rounds: readonly number[]): readonly SheetCell[] {
-  const target =
-    plan.plate.kind === 'reachable'
-      ? text(sayTemperature(plan.plate.topTarget, plan.system, 'up'), 'strong')
-      : text('–');
-  const readings = rounds.flatMap(() => [write(plan.system === 'US' ? '°F' : '°C'), text('')]);
-  return [text('Mold top', 'strong'), text(''), target, text(''), text(''), ...readings];
 }
 
 function plannedCells(layer: LayerPlan, plan: OrderPlan): readonly SheetCell[] {

@@ -2,10 +2,15 @@ import { DEFECT_KEYS, POUR_LOG, TEAR_TESTS } from '../../book/tables/pourLog.ts'
 import { type SheetCell, type SheetSection, text, write } from '../documentTypes.ts';
 import type { OrderPlan } from '../plan.ts';
 
-/** Good and bad by defect, a line for each round, as the pour log takes them. */
+/** A line for each round with the columns of the pour log: readings, gaps, good and bad by defect. */
 export function outcomeSection(plan: OrderPlan): SheetSection {
+  const degrees = plan.system === 'US' ? '°F' : '°C';
+  const pours = plan.layers.flatMap(({ order }, index) => [
+    ...(index === 0 ? [] : [`Gap ${plan.layers[index - 1]?.order}-${order} min`]),
+    `Pour ${order} ${degrees}`,
+  ]);
   const defects = DEFECT_KEYS.map((key) => POUR_LOG.columns[key].heading);
-  const headings = ['Round', 'Poured', 'Good', ...defects];
+  const headings = ['Round', `Mold top ${degrees}`, ...pours, 'Poured', 'Good', ...defects];
   const rounds = Array.from({ length: plan.pieces.rounds }, (_, index) => index + 1);
   const rows: SheetCell[][] = rounds.map((round) => [
     text(String(round), 'strong'),
@@ -13,7 +18,7 @@ export function outcomeSection(plan: OrderPlan): SheetSection {
   ]);
   return {
     name: 'outcome',
-    heading: 'What came out',
+    heading: 'Each round as it came out',
     blocks: [{ kind: 'table', headings, widths: headings.map(() => 1), rows }],
   };
 }

@@ -13,7 +13,7 @@ export function plateSection(plan: OrderPlan): SheetSection {
   if (plate.kind === 'unreachable')
     return {
       name: 'plate',
-      heading: 'Plate',
+      heading: 'Heat',
       blocks: [
         {
           kind: 'lines',
@@ -24,9 +24,14 @@ export function plateSection(plan: OrderPlan): SheetSection {
   const facts: SheetBlock = { kind: 'facts', facts: factsOf(plan, plate) };
   return {
     name: 'plate',
-    heading: `Plate: ${plate.plate}`,
-    blocks: [facts, { kind: 'lines', lines: [READING_ADVICE] }],
+    heading: `Heat: ${plate.plate}`,
+    blocks: [facts, { kind: 'lines', lines: [READING_ADVICE, cookingLine(plan)] }],
   };
+}
+
+function cookingLine(plan: OrderPlan): string {
+  const cooked = sayTemperature(plan.cookTemperature, plan.system);
+  return `Cook each cup to ${cooked} in short bursts, about ${sayDuration(plan.cookTime)}; stir between.`;
 }
 
 function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {

@@ -70,8 +70,23 @@ export function addChecklists(draft: TabDraft, lists: readonly Checklist[]): voi
   }
 }
 
-/** A table: each of its columns takes one or more of the tab's, in proportion to its width. */
+/** A table wider than the tab goes on below, its first column repeated. */
 export function addTable(draft: TabDraft, table: Table): void {
+  const pick = <Item>(items: readonly Item[], from: number) => [
+    ...items.slice(0, 1),
+    ...items.slice(from, from + WIDTH - 1),
+  ];
+  for (let from = 1; from < table.headings.length; from += WIDTH - 1)
+    addPart(draft, {
+      ...table,
+      headings: pick(table.headings, from),
+      widths: pick(table.widths, from),
+      rows: table.rows.map((row) => pick(row, from)),
+    });
+}
+
+/** Each column of a table takes one or more of the tab's, in proportion to its width. */
+function addPart(draft: TabDraft, table: Table): void {
   const spans = spansOf(table);
   const top = draft.rows.length + 1;
   const heads = table.headings.map(
