@@ -9,11 +9,7 @@ import { boundsIn } from './parseCell.ts';
  * @param unit the unit that the heading states
  * @param about the column's own text, which the running script does not carry
  */
-export function headingNote(
-  column: Column,
-  unit: UnitName | undefined,
-  about: string,
-): string {
+export function headingNote(column: Column, unit: UnitName | undefined, about: string): string {
   const parts = [about];
   if (column.required) parts.push('Required.');
   if (column.kind === 'choice') parts.push(`One of: ${column.choices.join(', ')}.`);

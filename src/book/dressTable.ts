@@ -1,3 +1,4 @@
+import type { BookNotes } from '../../shared/book/bookNotes.ts';
 import type { Column } from '../../shared/book/column.ts';
 import { headingNote } from '../../shared/book/headingNote.ts';
 import {
@@ -19,6 +20,8 @@ interface Dressed {
   readonly column: Column;
   readonly index: number;
   readonly unit?: UnitName | undefined;
+  /** What the heading's note says. */
+  readonly note: string;
 }
 
 /**
@@ -27,9 +30,15 @@ interface Dressed {
  */
 export function dressTable(
   { key, sheet, found, computed, table, added, turned }: LaidTable,
+  notes: BookNotes,
   scope: 'all' | 'written',
 ): void {
-  const known: readonly Dressed[] = [...found.places, ...computed];
+  const known = [...found.places, ...computed].map(
+    (place: Omit<Dressed, 'note'> & { readonly key: string }): Dressed => ({
+      ...place,
+      note: headingNote(place.column, place.unit, notes.columns[key][place.key] ?? ''),
+    }),
+  );
   const written = [...added, ...turned];
   const meant = known.filter(({ column }) => scope === 'all' || written.includes(column));
   for (const run of sideBySide(meant)) dressRun(sheet, run);
@@ -59,15 +68,15 @@ function dressRun(sheet: Sheet, run: readonly Dressed[]): void {
   headings.setBackgrounds([
     run.map(({ column }) => (column.kind === 'computed' ? COMPUTED_COLOR : HEADING_COLOR)),
   ]);
-  headings.setNotes([run.map(({ column, unit }) => headingNote(column, unit))]);
+  headings.setNotes([run.map(({ note }) => note)]);
   sheet.getRange(2, first, sheet.getMaxRows() - 1, run.length).setVerticalAlignment('top');
 }
 
-function dressColumn(sheet: Sheet, { column, index, unit }: Dressed): void {
+function dressColumn(sheet: Sheet, { column, index, note }: Dressed): void {
   sheet.setColumnWidth(index + 1, column.width);
   const cells = sheet.getRange(2, index + 1, sheet.getMaxRows() - 1, 1);
   cells.setNumberFormat(numberFormat(column));
   if (column.kind === 'computed' && column.places === undefined) cells.setWrap(true);
-  const rule = columnRule(column, headingNote(column, unit));
+  const rule = columnRule(column, note);
   if (rule) cells.setDataValidation(rule);
 }

@@ -3,8 +3,10 @@ import type { CellValue } from '../../shared/book/parseCell.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import { settingCells } from '../../shared/book/settingCells.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
+import { tradeCells } from '../../shared/book/tradeCells.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
-import { demoCells, demoSettings } from '../../templates/demoShop/demoShop.ts';
+import type { DemoShop } from '../../templates/demoShop/demoShop.ts';
+import { readDataPage } from '../platform/readDataPage.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, readCells, workbook } from '../platform/workbook.ts';
 import { readHeadings } from './readHeadings.ts';
@@ -25,22 +27,23 @@ interface SheetWrite {
  */
 export function fillEmptyBook(): number {
   const { units } = readShop(readCells('Shop')).shop;
+  const demo = readDataPage('DemoShop') as DemoShop; // the build wrote it; every cell is read and checked on its way in
   const keys = Object.keys(TABLES) as TableKey[]; // keys of the one list of tables
-  const tables = keys.flatMap((key) => tableWrite(key, units));
+  const tables = keys.flatMap((key) => tableWrite(key, demo, units));
   // Everything is read before the first write: a read in between would compute every formula again.
-  for (const one of [...shopWrite(), ...tables]) write(one);
+  for (const one of [...shopWrite(demo), ...tables]) write(one);
   return tables.reduce((count, { values }) => count + values.length, 0);
 }
 
 /** Settings that still hold their default take the invented shop's value; those the user changed stay. */
-function shopWrite(): readonly SheetWrite[] {
+function shopWrite(demo: DemoShop): readonly SheetWrite[] {
   const sheet = findSheet('Shop');
   if (sheet === null) return [];
-  const values = settingCells(readCells('Shop'), demoSettings());
+  const values = settingCells(readCells('Shop'), demo.settings);
   return [{ sheet, row: 2, column: 2, values: values.map((value) => [written(value)]) }];
 }
 
-function tableWrite(key: TableKey, system: UnitSystem): readonly SheetWrite[] {
+function tableWrite(key: TableKey, demo: DemoShop, system: UnitSystem): readonly SheetWrite[] {
   const sheet = findSheet(TABLES[key].sheet);
   if (sheet === null) return [];
   const { places } = findColumns(TABLES[key], readHeadings(sheet).shown);
@@ -49,7 +52,7 @@ function tableWrite(key: TableKey, system: UnitSystem): readonly SheetWrite[] {
     places.flatMap(({ index, column }) => (column.kind === 'date' ? [index] : [])),
   );
   const zone = workbook().getSpreadsheetTimeZone();
-  const values = demoCells(key, places, width, system).map((row) =>
+  const values = tradeCells(TABLES[key], demo.rows[key], { places, width, system }).map((row) =>
     row.map((cell, index) =>
       days.has(index) && typeof cell === 'string' && cell !== ''
         ? Utilities.parseDate(cell, zone, 'yyyy-MM-dd')

@@ -1,6 +1,8 @@
+import type { BookNotes } from '../../shared/book/bookNotes.ts';
 import { LAYOUT_VERSION } from '../../shared/book/layout.ts';
 import type { SetUpChange } from '../../shared/book/setUpReport.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
+import { readDataPage } from '../platform/readDataPage.ts';
 import { dressTable } from './dressTable.ts';
 import { fillOrdersFormulas } from './fillOrdersFormulas.ts';
 import { layOutShop } from './layOutShop.ts';
@@ -11,7 +13,8 @@ import { readMark } from './sheetMark.ts';
 /** Creates what the book lacks and brings older sheets up to date; call it under the document lock. */
 export function layOutBook(): readonly SetUpChange[] {
   const changes: SetUpChange[] = [];
-  const shop = layOutShop(changes);
+  const notes = readDataPage('BookNotes') as BookNotes; // the build wrote it
+  const shop = layOutShop(changes, notes);
   const laid: LaidTable[] = [];
   let after = shop.sheet;
   for (const key of Object.keys(TABLES) as TableKey[]) {
@@ -20,15 +23,15 @@ export function layOutBook(): readonly SetUpChange[] {
     after = one.sheet;
   }
   // Drop-downs and formulas name other sheets, so all of them must stand first.
-  for (const one of laid) finish(one, changes);
+  for (const one of laid) finish(one, notes, changes);
   fillOrdersFormulas(laid, changes);
   return changes;
 }
 
-function finish(laid: LaidTable, changes: SetUpChange[]): void {
+function finish(laid: LaidTable, notes: BookNotes, changes: SetUpChange[]): void {
   const isOld = readMark(laid.sheet).layout < LAYOUT_VERSION;
-  if (isOld) dressTable(laid, 'all');
-  else if (laid.added.length + laid.turned.length > 0) dressTable(laid, 'written');
+  if (isOld) dressTable(laid, notes, 'all');
+  else if (laid.added.length + laid.turned.length > 0) dressTable(laid, notes, 'written');
   const isProtected = protectTable(laid);
   const isUntold = !laid.isNew && laid.added.length + laid.turned.length === 0;
   if (isUntold && (isOld || isProtected)) changes.push({ kind: 'layout', sheet: laid.table.sheet });

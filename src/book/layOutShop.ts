@@ -1,8 +1,9 @@
+import type { BookNotes } from '../../shared/book/bookNotes.ts';
 import { LAYOUT_VERSION } from '../../shared/book/layout.ts';
 import { settingFormat } from '../../shared/book/numberFormat.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import { missingSettings, type SettingRow, settingRows } from '../../shared/book/settingRows.ts';
-import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
+import { SETTINGS, SHOP_HEADINGS } from '../../shared/book/settings.ts';
 import type { SetUpChange } from '../../shared/book/setUpReport.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { safeText } from '../platform/safeText.ts';
@@ -18,7 +19,10 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 const WIDTHS = [190, 130, 70, 560] as const;
 
 /** The sheet *Shop*: one row for each setting; rows that are there stay as they are, missing ones come at the end. */
-export function layOutShop(changes: SetUpChange[]): {
+export function layOutShop(
+  changes: SetUpChange[],
+  notes: BookNotes,
+): {
   readonly sheet: Sheet;
   readonly system: UnitSystem;
 } {
@@ -26,7 +30,7 @@ export function layOutShop(changes: SetUpChange[]): {
   if (isNew) startShop(sheet);
   const cells = readCells('Shop');
   const { units } = readShop(cells).shop;
-  const missing = missingSettings(cells, settingRows(units));
+  const missing = missingSettings(cells, settingRows(units, notes.settings));
   if (missing.length > 0) addSettings(sheet, missing);
   if (!isNew)
     for (const { setting } of missing) changes.push({ kind: 'setting', label: setting.label });
@@ -39,7 +43,7 @@ export function layOutShop(changes: SetUpChange[]): {
 }
 
 function startShop(sheet: Sheet): void {
-  sizeGrid(sheet, 1 + settingRows('US').length, SHOP_HEADINGS.length);
+  sizeGrid(sheet, 1 + Object.keys(SETTINGS).length, SHOP_HEADINGS.length);
   sheet.getRange(1, 1, 1, SHOP_HEADINGS.length).setValues([[...SHOP_HEADINGS]]);
 }
 

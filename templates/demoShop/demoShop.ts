@@ -1,11 +1,6 @@
-import type { Table } from '../../shared/book/column.ts';
-import type { Place } from '../../shared/book/findColumns.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
 import type { Shop } from '../../shared/book/settings.ts';
-import { tableCells } from '../../shared/book/tableCells.ts';
-import { TABLES, type TableKey } from '../../shared/book/tables.ts';
-import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
-import type { UnitSystem } from '../../shared/units/measures.ts';
+import type { TABLES, TableKey } from '../../shared/book/tables.ts';
+import type { TradeRow } from '../../shared/book/tradeRow.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { demoDoses } from './demoDoses.ts';
 import { demoHeatTrials } from './demoHeatTrials.ts';
@@ -44,14 +39,12 @@ export function demoRows(): {
   };
 }
 
-/** One table's demo rows as cells, in the units of the sheet's own headings. */
-export function demoCells(
-  key: TableKey,
-  places: readonly Place[],
-  width: number,
-  system: UnitSystem,
-): CellValue[][] {
-  const table: Table = TABLES[key];
-  const rows: readonly TradeRow<Table>[] = demoRows()[key];
-  return tableCells(tradeRecords(table, rows), places, width, system);
+/** The invented shop as the data file that the menu item reads. */
+export interface DemoShop {
+  readonly settings: Partial<Shop>;
+  readonly rows: ReturnType<typeof demoRows>;
+}
+
+export function demoShop(): DemoShop {
+  return { settings: demoSettings(), rows: demoRows() };
 }

@@ -34,7 +34,7 @@ describe('declarations of the book', () => {
 
   test.each(columns)('$name has a width, and a note that ends as a sentence', ({ column }) => {
     expect(column.width).toBeGreaterThanOrEqual(50);
-    expect(headingNote(column, unitOf(column, 'US'))).toMatch(/^[A-Z0-9].*\.$/);
+    expect(headingNote(column, unitOf(column, 'US'), column.about)).toMatch(/^[A-Z0-9].*\.$/);
   });
 
   test('columns that refer name a column that there is', () => {
@@ -62,24 +62,28 @@ describe('declarations of the book', () => {
 describe('headingNote', () => {
   test('headingNote says what to type, whether it must be, and the limits in the unit of the heading', () => {
     const { cavities, kind, mold } = TABLES.molds.columns;
-    expect(headingNote(cavities, undefined)).toBe(
+    expect(headingNote(cavities, undefined, cavities.about)).toBe(
       'Pieces one mold makes in one filling. Required. At least 1. At most 500. Whole numbers.',
     );
-    expect(headingNote(kind, undefined)).toBe(
+    expect(headingNote(kind, undefined, kind.about)).toBe(
       'Open: poured flat, face up. Two-piece: closed, filled upright through its gate. Required. One of: open, two-piece.',
     );
-    expect(headingNote(mold, undefined)).toBe(
+    expect(headingNote(mold, undefined, mold.about)).toBe(
       'Name of the mold, different on every line. Required.',
     );
-    expect(headingNote(TABLES.plates.columns.lowestSetting, 'degF')).toBe(
-      'Lowest mark of the dial. Greater than 32 °F. At most 752 °F.',
-    );
-    expect(headingNote(TABLES.patterns.columns.share, 'fraction')).toContain(
-      'Greater than 0 %. At most 100 %.',
-    );
-    expect(headingNote(TABLES.orders.columns.cups, undefined)).toBe(
-      'Cups to weigh out, all layers. Fills itself: type nothing in this column.',
-    );
+    expect(
+      headingNote(
+        TABLES.plates.columns.lowestSetting,
+        'degF',
+        TABLES.plates.columns.lowestSetting.about,
+      ),
+    ).toBe('Lowest mark of the dial. Greater than 32 °F. At most 752 °F.');
+    expect(
+      headingNote(TABLES.patterns.columns.share, 'fraction', TABLES.patterns.columns.share.about),
+    ).toContain('Greater than 0 %. At most 100 %.');
+    expect(
+      headingNote(TABLES.orders.columns.cups, undefined, TABLES.orders.columns.cups.about),
+    ).toBe('Cups to weigh out, all layers. Fills itself: type nothing in this column.');
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { bookNotes } from '../../shared/book/bookNotes.ts';
 import type { CellValue } from '../../shared/book/parseCell.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import { settingCells } from '../../shared/book/settingCells.ts';
@@ -9,7 +10,10 @@ import { describe as sentence } from '../../shared/errors/describe.ts';
 type Cells = readonly (readonly CellValue[])[];
 
 function sheet(system: 'US' | 'metric'): Cells {
-  return [[...SHOP_HEADINGS], ...settingRows(system).map(({ cells }) => [...cells])];
+  return [
+    [...SHOP_HEADINGS],
+    ...settingRows(system, bookNotes().settings).map(({ cells }) => [...cells]),
+  ];
 }
 
 describe('readShop', () => {
@@ -91,7 +95,8 @@ describe('readShop', () => {
 describe('settingRows', () => {
   test('settingRows says the limits in the unit of the row', () => {
     const about = (label: string) =>
-      settingRows('US').find(({ setting }) => setting.label === label)?.cells[3];
+      settingRows('US', bookNotes().settings).find(({ setting }) => setting.label === label)
+        ?.cells[3];
     expect(about('Cook temperature')).toBe(
       'The plastisol is cooked through at this. The SDS and the maker’s sheet come first. At least 302 °F. At most 374 °F.',
     );
@@ -101,7 +106,7 @@ describe('settingRows', () => {
   });
 
   test('missingSettings names only those without a row, whatever the case', () => {
-    const rows = settingRows('US');
+    const rows = settingRows('US', bookNotes().settings);
     expect(missingSettings(sheet('US'), rows)).toEqual([]);
     const fewer = sheet('US').filter(([label]) => label !== 'Overpour');
     expect(missingSettings(fewer, rows).map(({ key }) => key)).toEqual(['overpour']);

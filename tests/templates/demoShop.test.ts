@@ -5,8 +5,9 @@ import { headingOf } from '../../shared/book/heading.ts';
 import { readTable } from '../../shared/book/readTable.ts';
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
+import { tradeCells } from '../../shared/book/tradeCells.ts';
 import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
-import { demoCells, demoRows, demoSettings } from '../../templates/demoShop/demoShop.ts';
+import { demoRows, demoSettings } from '../../templates/demoShop/demoShop.ts';
 
 const rows = demoRows();
 const keys = Object.keys(TABLES) as TableKey[]; // keys of the one list of tables
@@ -46,7 +47,11 @@ describe('the demo shop', () => {
       .filter(({ kind }) => kind !== 'computed')
       .map((column) => headingOf(column, 'metric'));
     const { places } = findColumns(table, headings);
-    const cells = demoCells(key, places, headings.length, 'metric');
+    const cells = tradeCells(table, rows[key], {
+      places,
+      width: headings.length,
+      system: 'metric',
+    });
     const { rows: read, problems } = readTable(table, [headings, ...cells]);
     expect(problems).toEqual([]);
     const begun = tradeRecords<Table>(table, rows[key]);
