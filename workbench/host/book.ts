@@ -14,6 +14,22 @@ export function sheetNamed(engine: Engine, name: string): Worksheet | undefined 
     .find((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
 }
 
+/**
+ * The number the add-on knows a sheet by. The host's own sheets have numbers for ids; those a window inserts have text,
+ * which makes a number above them, the same each time.
+ */
+export function sheetNumber(id: string): number {
+  if (/^\d{1,6}$/.test(id)) return Number(id);
+  const mixed = [...id].reduce((sum, sign) => (sum * 31 + sign.charCodeAt(0)) % 1_000_000_007, 7);
+  return 1_000_000 + mixed;
+}
+
+/** An id that no sheet has. */
+export function unusedSheetId(ids: readonly string[]): string {
+  const numbers = ids.map(Number).filter((id) => Number.isInteger(id));
+  return String(1 + Math.max(-1, ...numbers));
+}
+
 /** @throws Error when the sheet was deleted meanwhile */
 export function sheetById(engine: Engine, id: string): Worksheet {
   const sheet = engine.workbook.getSheetBySheetId(id);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { nextUnit, startEngine } from '../../../workbench/host/engine.ts';
 import type { Host, HostEvent, Operation, ProtectedRange } from '../../../workbench/host/Host.ts';
+import { emptySheet } from '../../../workbench/host/newWorkbook.ts';
 import { openFixture } from './fixture.ts';
 
 const SET = 'sheet.mutation.set-range-values';
@@ -130,6 +131,19 @@ function comparable(workbook: unknown): unknown {
     ),
   );
 }
+
+test('a sheet that a window inserted has a number of its own for the add-on', async () => {
+  const { host, value } = await openFixture();
+  const sheet = emptySheet('kX_9-q', 'From a window');
+  const change = { id: 'sheet.mutation.insert-sheet', params: { index: 1, sheet }, origin: 'w1' };
+  expect(host.apply({ madeAt: host.snapshot().sequence, ...change }).kind).toBe('applied');
+  const read = await value(`
+    const own = ss.insertSheet('Own');
+    const numbers = ss.getSheets().map((s) => s.getSheetId());
+    return [numbers.every(Number.isInteger), new Set(numbers).size, numbers.map((n) => ss.getSheetById(n).getName())];
+  `);
+  expect(read).toEqual([true, 3, ['Sheet1', 'From a window', 'Own']]);
+});
 
 describe('protected ranges', () => {
   test('are told to the windows, move with rows and leave with their cells', async () => {

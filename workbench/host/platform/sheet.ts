@@ -1,4 +1,4 @@
-import { findRange, sheetNamed, usedSize } from '../book.ts';
+import { findRange, sheetNamed, sheetNumber, usedSize } from '../book.ts';
 import { SELF } from '../standIn/protocol.ts';
 import { sheets, sheetsFilter } from '../univer.ts';
 import { flag, optionalText, optionalWhole, text, whole } from './args.ts';
@@ -57,8 +57,7 @@ export const SHEET: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
   ...SHEET_CELLS,
   getName: answer((session, ref) => sheetOf(session, ref).getName()),
   getSheetName: answer((session, ref) => sheetOf(session, ref).getName()),
-  // Sheet ids are numbers for the add-on and text for Univer.
-  getSheetId: answer((_session, ref) => Number(ref.sheet)),
+  getSheetId: answer((_session, ref) => sheetNumber(ref.sheet)),
   getParent: answer(() => ({ $object: 'Spreadsheet', ref: null })),
   getIndex: answer(
     (session, ref) =>

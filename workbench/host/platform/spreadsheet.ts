@@ -1,9 +1,9 @@
 import type { IWorksheetData } from '@univerjs/core';
 import { type Box, formatA1, quoteSheet } from '../a1.ts';
-import { findRange, sheetById, sheetNamed } from '../book.ts';
+import { findRange, sheetById, sheetNamed, sheetNumber, unusedSheetId } from '../book.ts';
 import { emptySheet } from '../newWorkbook.ts';
 import { formula, sheets } from '../univer.ts';
-import { optionalText, pointed, text } from './args.ts';
+import { optionalText, pointed, text, whole } from './args.ts';
 import { addMetadata, metadataOf } from './metadata.ts';
 import { protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
@@ -29,13 +29,13 @@ function insertSheet(session: Session, _ref: null, args: readonly unknown[]) {
   }
   const at = args.find((arg): arg is number => typeof arg === 'number');
   const all = engine.workbook.getSheets();
-  const id = 1 + Math.max(-1, ...all.map((sheet) => Number(sheet.getSheetId())));
+  const id = unusedSheetId(all.map((sheet) => sheet.getSheetId()));
   // Univer fills the rest of the sheet's data in.
-  const sheet = emptySheet(String(id), name) as IWorksheetData;
+  const sheet = emptySheet(id, name) as IWorksheetData;
   const params = { unitId: engine.unit, index: at ?? all.length, sheet };
   engine.mutate(sheets.InsertSheetMutation.id, params, 'host');
-  session.selection = { sheet: String(id), box: FIRST_CELL };
-  return sheetMark(String(id));
+  session.selection = { sheet: id, box: FIRST_CELL };
+  return sheetMark(id);
 }
 
 function deleteSheet(session: Session, _ref: null, args: readonly unknown[]) {
@@ -142,7 +142,9 @@ export const SPREADSHEET: Methods<GoogleAppsScript.Spreadsheet.Spreadsheet, null
     return found ? sheetMark(found.getSheetId()) : null;
   }),
   getSheetById: answer((session, _ref, args) => {
-    const found = session.platform.engine.workbook.getSheetBySheetId(String(args[0]));
+    const found = session.platform.engine.workbook
+      .getSheets()
+      .find((sheet) => sheetNumber(sheet.getSheetId()) === whole(args, 0));
     return found ? sheetMark(found.getSheetId()) : null;
   }),
   getSheets: answer((session) =>

@@ -1,6 +1,7 @@
 import { Workbook, type Worksheet } from '@cj-tech-master/excelts';
 import type { IMutationInfo, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { parseA1 } from '../a1.ts';
+import { unusedSheetId } from '../book.ts';
 import { type Extras, NO_EXTRAS } from '../extras.ts';
 import { emptyWorkbook } from '../newWorkbook.ts';
 import { dataValidation, formula, sheetsFilter } from '../univer.ts';
@@ -21,10 +22,11 @@ export async function readBook(bytes: Uint8Array, unit: string, name: string): P
   const hidden = readHidden(file);
   const found = file.worksheets.filter((sheet) => sheet.name !== HIDDEN_NAME);
   const known = new Map(hidden?.sheets.map((sheet) => [sheet.name, sheet]));
-  let next = 1 + Math.max(-1, ...[...known.values()].map((sheet) => Number(sheet.id)));
+  const ids = [...known.values()].map((sheet) => sheet.id);
   const read = found.map((sheet) => {
     const part = known.get(sheet.name);
-    const id = part?.id ?? String(next++);
+    const id = part?.id ?? unusedSheetId(ids);
+    ids.push(id);
     return { sheet, id, part, data: readSheet(sheet, id, part) };
   });
   const workbook: IWorkbookData = {
