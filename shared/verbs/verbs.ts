@@ -108,7 +108,7 @@ export interface OutcomeLogged {
 }
 
 /** Every verb that a page calls: what it takes and what it answers. */
-export interface Verbs {
+interface Verbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };

@@ -10,7 +10,8 @@ export async function readSelected(store: Store): Promise<void> {
   if (answer === undefined) return;
   const { plan } = answer;
   const firstPour = plan.kind === 'plan' ? clockField(plan.firstPour) : '';
-  const texts = [plan.order === '' ? 'Row read.' : `Order ${plan.order} read.`];
+  const name = plan.order === '' ? 'Row' : `Order ${plan.order}`;
+  const texts = [plan.kind === 'plan' ? `${name} read.` : `${name} read: it has no plan yet.`];
   store.set({
     view: 'plan',
     plan,

@@ -2,7 +2,7 @@ import type { PlanResult } from '../../shared/runSheet/plan.ts';
 import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
 import type { Draft } from './draft.ts';
 
-export interface Notice {
+interface Notice {
   readonly kind: 'problem' | 'done';
   readonly texts: readonly string[];
 }

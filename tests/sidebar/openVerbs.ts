@@ -2,6 +2,7 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildCode } from '../../scripts/build/buildCode.ts';
+import { buildDataPages } from '../../scripts/build/buildDataPages.ts';
 import { buildPage } from '../../scripts/build/buildPage.ts';
 import type { AnswerOf, Verb } from '../../shared/verbs/verbs.ts';
 import type { CallResult, Host, UiRequest } from '../../workbench/host/Host.ts';
@@ -33,6 +34,7 @@ export async function buildAddOn(): Promise<{
   await buildCode(join(dist, 'Code.js'));
   for (const name of ['Sidebar', 'RunSheet'])
     await buildPage(`sidebar/${name}.html`, join(dist, `${name}.html`));
+  await buildDataPages(dist);
   copyFileSync('appsscript.json', join(dist, 'appsscript.json'));
   return { dist, remove: () => rmSync(dist, { recursive: true }) };
 }
