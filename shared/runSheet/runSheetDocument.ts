@@ -27,7 +27,7 @@ export function runSheetDocument(plan: OrderPlan, run: RunIdentity): RunSheetDoc
       layersSection(plan),
       checklistsSection(plan),
       outcomeSection(plan),
-      signOffSection(plan),
+      signOffSection(plan, run),
     ],
   };
 }

@@ -1,5 +1,11 @@
 import { DEFECT_KEYS, POUR_LOG, TEAR_TESTS } from '../../book/tables/pourLog.ts';
-import { type SheetCell, type SheetSection, text, write } from '../documentTypes.ts';
+import {
+  type RunIdentity,
+  type SheetCell,
+  type SheetSection,
+  text,
+  write,
+} from '../documentTypes.ts';
 import type { OrderPlan } from '../plan.ts';
 
 /** A line for each round with the columns of the pour log: readings, gaps, good and bad by defect. */
@@ -24,7 +30,7 @@ export function outcomeSection(plan: OrderPlan): SheetSection {
 }
 
 /** Tear test, weight, and who answers for the run. */
-export function signOffSection(plan: OrderPlan): SheetSection {
+export function signOffSection(plan: OrderPlan, run: RunIdentity): SheetSection {
   // No box for "not tested": an empty row says that.
   const tests = TEAR_TESTS.filter((label) => label !== 'not tested').map((label) => ({
     label,
@@ -37,6 +43,8 @@ export function signOffSection(plan: OrderPlan): SheetSection {
       {
         kind: 'facts',
         facts: [
+          // Stands at the end of the last page, which may have come apart from the first.
+          { label: 'Run', cell: text(run.runId) },
           { label: 'Tear test', cell: text('') },
           ...tests,
           { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },

@@ -1,0 +1,65 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+
+let remove = () => {};
+let book: DemoBook;
+
+/** The built add-on in one workbook for all: opening and filling it takes seconds. */
+beforeAll(async () => {
+  const built = await buildAddOn();
+  remove = built.remove;
+  book = await openDemoBook(built.dist);
+}, 120_000);
+
+afterAll(async () => {
+  await book.host.close();
+  remove();
+});
+
+const WHOLE = 'A:M';
+
+function tabTexts(): readonly string[] {
+  return book.host.values('Run sheet', WHOLE).flat().map(String);
+}
+
+describe('the Run sheet tab', () => {
+  test('says what the sheet says and has its tick boxes unticked', async () => {
+    expect(await book.ask('makeRunSheet', { order: '1006' })).toMatchObject({ kind: 'ok' });
+    const texts = tabTexts();
+    for (const words of [
+      'Cautions',
+      'Before heat',
+      'Extraction running',
+      '7 cups, 33.4 fl oz of plastisol (1028 g)',
+      '265 °F',
+    ])
+      expect(texts).toContain(words);
+    const unticked = book.host
+      .values('Run sheet', WHOLE)
+      .flat()
+      .filter((value) => value === false);
+    expect(unticked.length).toBeGreaterThan(20);
+  });
+
+  test('a shorter run leaves nothing of a longer one behind', async () => {
+    await book.ask('makeRunSheet', { order: '1011' });
+    const long = book.host
+      .values('Run sheet', WHOLE)
+      .filter((row) => row.some((value) => value !== '' && value !== null));
+    await book.ask('makeRunSheet', { order: '1012' });
+    const short = book.host
+      .values('Run sheet', WHOLE)
+      .filter((row) => row.some((value) => value !== '' && value !== null));
+    expect(short.length).toBeLessThan(long.length);
+    expect(tabTexts()).toContain('1012');
+    expect(tabTexts()).not.toContain('1011');
+  });
+
+  test('a note that looks like a formula stays a text', async () => {
+    const evil = '=IMPORTXML("http://example.test","//a")';
+    book.host.type('Orders', 'O13', `'${evil}`);
+    await book.host.settled();
+    await book.ask('makeRunSheet', { order: '1012' });
+    expect(tabTexts()).toContain(`Note: ${evil}`);
+  });
+});
