@@ -1,6 +1,8 @@
 import {
   ICommandService,
   type IWorkbookData,
+  LifecycleService,
+  LifecycleStages,
   UniverInstanceType,
   type Workbook,
 } from '@univerjs/core';
@@ -31,6 +33,8 @@ export interface Grid {
   /** The selection with the sheet's id and counted from zero. */
   target(): { readonly sheet: string; readonly box: Box };
   focus(): void;
+  /** Resolves when the grid is drawn and takes keys. */
+  readonly drawn: Promise<void>;
   readonly commands: ICommandService;
 }
 
@@ -86,7 +90,12 @@ export function startGrid(
 
   return {
     commands,
-    focus: () => injector.get(ILayoutService).focus(),
+    drawn: injector.get(LifecycleService).onStage(LifecycleStages.Rendered),
+    focus: () => {
+      // The browser gives a closed dialog's focus back without the caret, and keys would go nowhere.
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      injector.get(ILayoutService).focus();
+    },
     take: (operation) => {
       run(operation, { fromCollab: true, fromChangeset: true });
       fitRows();

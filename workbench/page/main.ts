@@ -31,7 +31,7 @@ function draw(start: Start) {
   part('book').textContent = start.book;
   document.title = `${start.book} – Poursmith workbench`;
   workbench = startWorkbench(start, connection);
-  exposeHook(workbench);
+  void exposeHook(workbench);
   const because = whyStartedAgain();
   if (because !== undefined) toast(part('toasts'), '', because, 'stay');
   const opening = start.menus.flatMap((menu) => menu.items).find((item) => item.run === OPENING);

@@ -21,22 +21,17 @@ declare global {
 }
 
 /** Opens the hook once the grid is drawn, and takes the starting screen away. */
-export function exposeHook(workbench: Workbench): void {
+export async function exposeHook(workbench: Workbench): Promise<void> {
   const { grid } = workbench;
-  const wait = () => {
-    if (document.querySelector('#grid canvas') === null) {
-      requestAnimationFrame(wait);
-      return;
-    }
-    part('starting').hidden = true;
-    window.workbench = {
-      select: grid.select,
-      selection: grid.selection,
-      value: grid.shown,
-      sheets: grid.sheets,
-      settled: workbench.settled,
-      drawnAfter: performance.now(),
-    };
+  await grid.drawn;
+  grid.focus();
+  part('starting').hidden = true;
+  window.workbench = {
+    select: grid.select,
+    selection: grid.selection,
+    value: grid.shown,
+    sheets: grid.sheets,
+    settled: workbench.settled,
+    drawnAfter: performance.now(),
   };
-  wait();
 }
