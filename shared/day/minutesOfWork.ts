@@ -1,7 +1,7 @@
 import { requireNumber } from '../errors/requireNumber.ts';
 
 /** Share of the microwave's running time that a person stands by it: stirring, reading, turning. Common practice, no source. */
-export const ATTENDED_COOKING = 0.5;
+const ATTENDED_COOKING = 0.5;
 
 export interface WorkFacts {
   /** Laying out, cleaning the mold, putting away; once a run [s]. */

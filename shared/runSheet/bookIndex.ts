@@ -10,7 +10,7 @@ export type MoldRow = RowOf<'molds'>;
 export type PatternRow = RowOf<'patterns'>;
 export type DoseRow = RowOf<'doses'>;
 export type MaterialRow = RowOf<'materials'>;
-export type PlateRow = RowOf<'plates'>;
+type PlateRow = RowOf<'plates'>;
 
 /** What the pour log says about a mold and pattern, all versions together. */
 export interface Evidence {

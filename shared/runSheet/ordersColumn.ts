@@ -22,7 +22,7 @@ export const ORDERS_COLUMNS = [
   'warnings',
 ] as const;
 
-export type OrdersColumn = (typeof ORDERS_COLUMNS)[number];
+type OrdersColumn = (typeof ORDERS_COLUMNS)[number];
 
 type Shown = string | number;
 
@@ -84,6 +84,6 @@ function oneTenth(volume: number): number {
 }
 
 /** Where something is missing and what: `Molds row 3: cavity width must be given in mm, got nothing`. */
-export function missingText({ sheet, row, text }: Missing): string {
+function missingText({ sheet, row, text }: Missing): string {
   return `${row === undefined ? sheet : `${sheet} row ${row}`}: ${text}`;
 }

@@ -15,7 +15,7 @@ import { rounded, sayTemperature } from './say.ts';
  * The setting is chosen so that the mold top would settle this far above its target [K]. At the target itself the last
  * degree takes for ever; 10 K above, the target is reached after about 2.2 time constants. A choice, not a fact.
  */
-export const PLATEAU_MARGIN = 10;
+const PLATEAU_MARGIN = 10;
 
 /** Steps of a dial that can be set by eye, 5 degrees of either scale. */
 const DIAL_STEP = 5;
@@ -26,7 +26,7 @@ export type PlateOutcome =
   | { readonly kind: 'unreachable'; readonly because: string; readonly top: number };
 
 /** A mold on its plate with the shop's room, the plate's fitted conductance or the default of its kind, and the finish's heat loss. */
-export function moldOnPlate(mold: MoldFacts, plate: PlateFacts, shop: Shop): MoldOnPlate {
+function moldOnPlate(mold: MoldFacts, plate: PlateFacts, shop: Shop): MoldOnPlate {
   const usual =
     plate.kind === 'thin griddle'
       ? DEFAULTS.contactConductanceGriddle

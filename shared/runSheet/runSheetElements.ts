@@ -33,7 +33,7 @@ export const ELEMENT_TAGS = [
 /** Attributes that an element may carry; `width` is a share for `col` and becomes a style of the drawing side. */
 export const ELEMENT_ATTRIBUTES = ['class', 'scope', 'span', 'width', 'aria-label'] as const;
 
-export type ElementTag = (typeof ELEMENT_TAGS)[number];
+type ElementTag = (typeof ELEMENT_TAGS)[number];
 
 /** An element as plain data: text stays text whatever it holds. */
 export interface PlainElement {

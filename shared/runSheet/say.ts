@@ -28,11 +28,6 @@ export function sayTemperature(
   return `${formatPlain(rounded(fromEngine(value, unit), 1, rounding))} ${UNITS[unit].label}`;
 }
 
-/** A temperature difference [K] in whole degrees of the system. */
-export function sayDegrees(value: number, system: UnitSystem): string {
-  return say(value, 'temperatureDifference', system, 0);
-}
-
 export function sayVolume(value: number, system: UnitSystem): string {
   return say(value, 'liquidVolume', system, system === 'US' ? 1 : 0);
 }

@@ -11,7 +11,7 @@ import type {
 } from '../../shared/book/tables.ts';
 
 /** The shop's settings at their defaults, changed where a test says so. */
-export function demoShop(changes: Partial<Shop> = {}): Shop {
+function demoShop(changes: Partial<Shop> = {}): Shop {
   const defaults: Record<string, string | number> = {};
   for (const key of Object.keys(SETTINGS) as SettingKey[]) defaults[key] = SETTINGS[key].value; // keys of the one table of settings
   return { ...(defaults as Shop), shopName: 'Quarry Pond Baits', elevation: 550, ...changes }; // every key was just set

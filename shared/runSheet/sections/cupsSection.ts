@@ -58,7 +58,7 @@ function ticks(count: number): SheetCell {
 }
 
 /** A dose as it is measured: whole drops, grams with the nearest spoon, or grams. */
-export function doseCell(dose: DosePlan): SheetCell {
+function doseCell(dose: DosePlan): SheetCell {
   if (dose.measure.kind === 'drops') return text(sayCount(dose.measure.drops, 'drop'), 'strong');
   const grams = sayGrams(dose.mass);
   if (dose.measure.kind === 'scale') return text(grams, 'strong');

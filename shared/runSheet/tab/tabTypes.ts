@@ -48,7 +48,7 @@ export interface TabBox {
   readonly columns: number;
 }
 
-export interface TabRow {
+interface TabRow {
   /** [px] */
   readonly height: number;
   /** One for each column of the tab. */
