@@ -4,6 +4,7 @@ import { fromEngine, toEngine } from '../units/convert.ts';
 import type { UnitName } from '../units/units.ts';
 import { parseClock } from './clock.ts';
 import type { Column } from './column.ts';
+import { isErrorCell } from './isErrorCell.ts';
 
 /** What a cell may hold, as the platform hands it over. Dates are turned to `yyyy-mm-dd` text before they come here. */
 export type CellValue = string | number | boolean;
@@ -19,7 +20,7 @@ export function parseCell(
   column: Column,
   { field, unit }: { readonly field: string; readonly unit?: UnitName | undefined },
 ): string | number {
-  if (typeof value === 'string' && value.startsWith('#'))
+  if (isErrorCell(value))
     throw new InputError({ field, rule: { kind: 'form', wanted: 'free of errors' }, value });
   switch (column.kind) {
     case 'number':

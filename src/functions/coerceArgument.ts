@@ -1,3 +1,4 @@
+import { isErrorCell } from '../../shared/book/isErrorCell.ts';
 import { parseNumber } from '../../shared/book/parseCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { requireChoice } from '../../shared/errors/requireChoice.ts';
@@ -24,7 +25,7 @@ export function coerceArgument(
     if (parameter.default !== undefined || parameter.optional) return parameter.default;
     throw new InputError({ ...facts, rule: { kind: 'given' }, value: '' });
   }
-  if (typeof cell === 'string' && cell.startsWith('#'))
+  if (isErrorCell(cell))
     throw new InputError({
       ...facts,
       rule: { kind: 'form', wanted: 'free of errors' },

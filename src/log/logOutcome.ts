@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import type { Book } from '../../shared/book/book.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
 import { checkOutcome } from '../../shared/log/checkOutcome.ts';
@@ -31,10 +31,11 @@ export function logOutcome(payload: unknown): OutcomeLogged | Refused {
 }
 
 function payloadSchema() {
-  return z.object({
+  const fieldText = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
+  return v.object({
     order: shortText(),
     token: shortText(),
-    values: z.partialRecord(z.enum(FORM_KEYS), z.string().check(z.maxLength(LONGEST_TEXT))),
+    values: v.strictObject(v.entriesFromList(FORM_KEYS, v.exactOptional(fieldText))),
   });
 }
 

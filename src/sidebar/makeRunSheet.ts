@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import { nextRunId } from '../../shared/log/runIds.ts';
 import { statusAfterPlanning } from '../../shared/log/statusAfter.ts';
 import type { OrderPayload, Refused, RunSheetMade } from '../../shared/verbs/verbs.ts';
@@ -17,7 +17,7 @@ import { clockText, readPayload, shortText } from './readPayload.ts';
  */
 export function makeRunSheet(payload: unknown): RunSheetMade | Refused {
   const read = readPayload<OrderPayload>(
-    z.object({ order: shortText(), firstPour: clockText() }),
+    v.object({ order: shortText(), firstPour: clockText() }),
     payload,
   );
   if (read.kind === 'refused') return read;

@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import { planRow } from '../../shared/runSheet/planOrder.ts';
 import type { PlanAnswer, PlanPayload, Refused } from '../../shared/verbs/verbs.ts';
@@ -14,7 +14,7 @@ import { selectedOrder } from './selectedOrder.ts';
  */
 export function planSelectedOrder(payload?: unknown): PlanAnswer | Refused {
   const read = readPayload<PlanPayload>(
-    z.object({ order: z.optional(shortText()), firstPour: clockText() }),
+    v.object({ order: v.optional(shortText()), firstPour: clockText() }),
     payload,
   );
   if (read.kind === 'refused') return read;

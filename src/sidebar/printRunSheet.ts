@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import type { Refused, RunPayload, RunSheetShown } from '../../shared/verbs/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
@@ -28,7 +28,7 @@ export function printRunSheet(payload: unknown): RunSheetShown | Refused {
 
 /** What names a run sheet in a page's call. */
 export function runSchema() {
-  return z.object({ order: shortText(), runId: shortText(), firstPour: clockText() });
+  return v.object({ order: shortText(), runId: shortText(), firstPour: clockText() });
 }
 
 /** Tells the dialog which run it is for. Per-cent encoded, the text holds no character that means anything in HTML. */

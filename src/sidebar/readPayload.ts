@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import { describe } from '../../shared/errors/describe.ts';
 import type { InputFacts, Rule } from '../../shared/errors/InputError.ts';
 import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
@@ -8,54 +8,45 @@ import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
  * loads the whole script.
  */
 export function readPayload<Value>(
-  schema: z.ZodMiniType<Value>,
+  schema: v.GenericSchema<unknown, Value>,
   payload: unknown,
 ): { readonly kind: 'read'; readonly value: Value } | Refused {
-  z.config({ jitless: true });
-  const read = schema.safeParse(payload ?? {}, { reportInput: true });
-  if (read.success) return { kind: 'read', value: read.data };
-  return { kind: 'refused', problems: read.error.issues.map(problemOf) };
+  const read = v.safeParse(schema, payload ?? {});
+  if (read.success) return { kind: 'read', value: read.output };
+  return { kind: 'refused', problems: read.issues.map(problemOf) };
 }
 
 /** An order number, run id or name as it may come from a page. */
 export function shortText() {
-  return z.string().check(z.minLength(1), z.maxLength(60));
+  return v.pipe(v.string(), v.minLength(1), v.maxLength(60));
 }
 
 /** A clock time as typed; `""` takes the order row's own. */
 export function clockText() {
-  return z.optional(z.string().check(z.maxLength(20)));
+  return v.optional(v.pipe(v.string(), v.maxLength(20)));
 }
 
 /** The one place where the words of the schema library become ours. */
-function problemOf(issue: z.core.$ZodIssue): Problem {
-  if (issue.code === 'unrecognized_keys')
-    return { field: issue.keys[0] ?? '', text: describe(unknownFields(issue.keys)) };
-  const field = String(issue.path[issue.path.length - 1] ?? '');
+function problemOf(issue: v.BaseIssue<unknown>): Problem {
+  const path = issue.path ?? [];
+  const field = String(path[path.length - 1]?.key ?? '');
+  if (issue.expected === 'never') return { field, text: describe(unknownField(field)) };
   const name = field === '' ? 'what the page sent' : field.replace(/([A-Z])/g, ' $1').toLowerCase();
   return { field, text: describe({ field: name, rule: ruleOf(issue), value: plain(issue.input) }) };
 }
 
-function unknownFields(keys: readonly string[]): InputFacts {
+function unknownField(field: string): InputFacts {
   const rule = { kind: 'form', wanted: 'free of fields that this verb does not know' } as const;
-  return { field: 'what the page sent', rule, value: keys.join(', ') };
+  return { field: 'what the page sent', rule, value: field };
 }
 
 function plain(input: unknown): unknown {
   return typeof input === 'object' && input !== null ? 'a list or an object' : input;
 }
 
-function ruleOf(issue: z.core.$ZodIssue): Rule {
-  switch (issue.code) {
-    case 'too_big':
-      return { kind: 'form', wanted: `at most ${issue.maximum} characters long` };
-    case 'too_small':
-      return { kind: 'given' };
-    case 'invalid_type':
-      return issue.input === undefined
-        ? { kind: 'given' }
-        : { kind: 'form', wanted: `of the kind ${issue.expected}` };
-    default:
-      return { kind: 'form', wanted: 'of another form' };
-  }
+function ruleOf(issue: v.BaseIssue<unknown>): Rule {
+  if (issue.type === 'max_length')
+    return { kind: 'form', wanted: `at most ${String(issue.requirement)} characters long` };
+  if (issue.type === 'min_length' || issue.input === undefined) return { kind: 'given' };
+  return { kind: 'form', wanted: `of the kind ${String(issue.expected)}` };
 }

@@ -1,4 +1,4 @@
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { orderToLog } from '../../shared/log/orderToLog.ts';
 import { runChoices } from '../../shared/log/runIds.ts';
@@ -13,7 +13,7 @@ import { clockText, readPayload, shortText } from './readPayload.ts';
  */
 export function startLog(payload: unknown): LogForm | Refused {
   const read = readPayload<OrderPayload>(
-    z.object({ order: shortText(), firstPour: clockText() }),
+    v.object({ order: shortText(), firstPour: clockText() }),
     payload,
   );
   if (read.kind === 'refused') return read;
