@@ -53,5 +53,3 @@ export const SOURCES = {
   CHANDRUPATLA:
     'Chandrupatla, A new hybrid quadratic/bisection algorithm, Advances in Engineering Software 28(3), 1997',
 } as const satisfies Readonly<Record<string, string>>;
-
-export type SourceKey = keyof typeof SOURCES;

@@ -2,7 +2,7 @@ import type { SheetName } from '../book/column.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import type { MeasureName, UnitSystem } from '../units/measures.ts';
 
-export type Family = 'batch' | 'heat' | 'quality' | 'book';
+type Family = 'batch' | 'heat' | 'quality' | 'book';
 
 interface ParameterBase {
   /** One plain sentence, without the unit. */
@@ -12,14 +12,14 @@ interface ParameterBase {
 }
 
 /** A number in the user's unit; bounds and default are in engine units. */
-export interface NumberParameter extends ParameterBase {
+interface NumberParameter extends ParameterBase {
   readonly kind: 'number';
   readonly measure?: MeasureName;
   readonly bounds: Bounds;
   readonly default?: number;
 }
 
-export interface ChoiceParameter extends ParameterBase {
+interface ChoiceParameter extends ParameterBase {
   readonly kind: 'choice';
   readonly choices: readonly string[];
   readonly default?: string;
@@ -34,7 +34,7 @@ export interface TableParameter extends ParameterBase {
 export type Parameter = NumberParameter | ChoiceParameter;
 
 /** One column of a result. */
-export interface Result {
+interface Result {
   readonly name: string;
   readonly about: string;
   /** For numbers: what is measured; the cell gets the unit of the system asked for. */

@@ -9,7 +9,7 @@ const SEA_LEVEL_PRESSURE = 101_325; // Pa
 const SEA_LEVEL_TEMPERATURE = 288.15; // K
 
 /** Elevations that the standard's lowest layer holds for [m]. */
-export const ELEVATION_RANGE = { atLeast: -5000, atMost: 11_000 } as const;
+const ELEVATION_RANGE = { atLeast: -5000, atMost: 11_000 } as const;
 
 /**
  * Air temperature of the standard atmosphere at an elevation; not the room's.

@@ -4,13 +4,13 @@ import { type LayerCooling, layerCooling, timeToFall } from './layerCooling.ts';
 import type { LayerInMold } from './layerInMold.ts';
 
 /** When the surface is firm enough to carry the next layer without mixing. */
-export type EarliestPour =
+type EarliestPour =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'at once' }
   | { readonly kind: 'never firm' };
 
 /** Until when the next layer still bonds. */
-export type LatestPour =
+type LatestPour =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'any time' }
   | { readonly kind: 'too late from the start' };

@@ -43,8 +43,8 @@ describe('the grid', { timeout: PATIENCE }, () => {
   });
 
   test('a typed formula is calculated by the host', async () => {
-    await type(page, 'Sheet1', 'E2', '=SUM(A2:A)*2');
-    await expect.poll(() => shown(page, 'Sheet1', 'E2')).toBe('234');
+    await type(page, 'Sheet1', 'E2', '=SUM(A2:A)+INDEX(A2:A,1)*1000');
+    await expect.poll(() => shown(page, 'Sheet1', 'E2')).toBe('10117');
   });
 
   test('a typed date is a date in the workbook', async () => {
@@ -84,9 +84,10 @@ describe('the grid', { timeout: PATIENCE }, () => {
   test('an inserted row moves formulas with their cells', async () => {
     const canvas = page.locator('canvas[id^="univer-sheet-main-canvas"]');
     await canvas.click({ button: 'right', position: ROW_HEAD_2 });
-    await page.getByText('rows above').click();
+    // Its middle is the field for how many.
+    await page.getByText('rows above').click({ position: { x: 5, y: 8 } });
     await settled(page);
     await expect.poll(() => bench.host.values('Sheet1', 'A3')).toEqual([[10]]);
-    await expect.poll(() => shown(page, 'Sheet1', 'E3')).toBe('234');
+    await expect.poll(() => shown(page, 'Sheet1', 'E3')).toBe('10117');
   });
 });

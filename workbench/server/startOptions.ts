@@ -9,7 +9,7 @@ export interface StartOptions {
 }
 
 /** Kept out of the repository: the person's own copy of the demo shop. */
-export const DEMO_BOOK = 'books/demo.xlsx';
+const DEMO_BOOK = 'books/demo.xlsx';
 
 const PORT = 8321;
 
