@@ -31,18 +31,18 @@ function paramWords(parameter: AnyParameter): string {
   const unit = parameter.kind === 'number' ? unitWords(parameter) : '';
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
   const blank =
-    'default' in parameter && parameter.default !== undefined ? ' May be left blank.' : '';
+    'default' in parameter && parameter.default !== undefined ? ' Optional.' : '';
   const about = parameter.about.replace(/\.$/, '');
   return oneLine(`${about}${unit}.${choices}${blank}`);
 }
 
-/** `, in fl oz (metric: mL)`, or nothing where there is no unit. */
+/** `, in fl oz / mL`, or nothing where there is no unit. */
 function unitWords(parameter: { readonly measure?: keyof typeof MEASURES }): string {
   if (parameter.measure === undefined) return '';
   const { US, metric } = MEASURES[parameter.measure];
   const [first, second] = [UNITS[US].label, UNITS[metric].label];
   if (first === '') return ', as 0 to 1 or per cent';
-  return first === second ? `, in ${first}` : `, in ${first} (metric: ${second})`;
+  return first === second ? `, in ${first}` : `, in ${first} / ${second}`;
 }
 
 /** The platform flattens line breaks and markup; a comment must not end early. */
