@@ -1,5 +1,6 @@
 import type { Shop } from '../book/settings.ts';
 import { type BondWindow, bondWindow } from '../heat/bondWindow.ts';
+import { cavityShapeFactor } from '../heat/cavityShapeFactor.ts';
 import type { LayerInMold } from '../heat/layerInMold.ts';
 import { openTime } from '../heat/openTime.ts';
 import { DEFAULTS } from '../material/defaults.ts';
@@ -7,6 +8,7 @@ import { closedThickness, effectiveThickness } from './effectiveThickness.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { LayerFacts } from './findPattern.ts';
 import type { LayerFill } from './layerShares.ts';
+import { openAspect } from './openAspect.ts';
 import type { LayerPlan, LayerWindow } from './plan.ts';
 import { sayDuration, sayTemperature } from './say.ts';
 
@@ -16,8 +18,9 @@ export type LayerTimes = Pick<LayerPlan, 'openTime' | 'window'>;
  * Open time and pour window of every layer, the mold held at the temperature of the first pour.
  *
  * A mold on the plate goes on climbing, so layers stay open and bond longer than this says; a draft does the opposite.
- * Each stack up to a fill mark is taken as one layer of its effective thickness at the pour temperature of its top layer.
- * Two-piece molds lose heat at the gate only, yet get the free surface of an open one: times err early.
+ * Each stack up to a fill mark is taken as one layer of its effective thickness and shape at the pour temperature of its top
+ * layer. In a two-piece mold metal is all around and no surface is free, so the innermost plastic stands for the surface;
+ * every stack is taken as the whole section, since it is filled upright.
  * @param top - mold temperature at the first pour [degC]
  */
 export function planWindows(
@@ -38,11 +41,21 @@ export function planWindows(
 
 function stackIn(mold: MoldFacts, layer: LayerFacts, mark: number, top: number): LayerInMold {
   const section = { profile: mold.profile, width: mold.cavityWidth, depth: mold.cavityDepth };
-  return {
-    thickness:
-      mold.kind === 'two-piece' ? closedThickness(section) : effectiveThickness(section, mark),
+  const heat = {
     startTemperature: layer.pourTemperature - DEFAULTS.pourLoss.value,
     moldTemperature: top,
+  };
+  if (mold.kind === 'two-piece')
+    return {
+      ...heat,
+      thickness: closedThickness(section),
+      shapeFactor: cavityShapeFactor(section.profile, section.depth / section.width),
+      surfaceCoefficient: 0,
+    };
+  return {
+    ...heat,
+    thickness: effectiveThickness(section, mark),
+    shapeFactor: cavityShapeFactor(section.profile, openAspect(section, mark)),
   };
 }
 

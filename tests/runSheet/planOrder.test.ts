@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { openTime } from '../../shared/heat/openTime.ts';
 import type { OrderPlan } from '../../shared/runSheet/plan.ts';
 import { planOrder } from '../../shared/runSheet/planOrder.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from './demoBook.ts';
@@ -144,6 +145,33 @@ describe('planOrder', () => {
       expect(window.earliest).toBeLessThan(window.latest);
     }
     expect(plan.layers[0]?.openTime.kind).toBe('seconds');
+  });
+
+  test('a wide shallow cavity sets like the slab it is, a square one half as late again', () => {
+    const plates = withChange(DEMO.plates, 0, { lowestSetting: undefined, highestSetting: 204 });
+    const openTimeOf = (kind: 'open' | 'two-piece', cavityWidth: number, cavityDepth: number) => {
+      const cavity = { kind, profile: 'box' as const, cavityWidth, cavityDepth };
+      const molds = withChange(DEMO.molds, 0, { ...cavity, cavityLength: undefined });
+      const plan = planned('2043', { plates, molds, shop: { topTarget: -30 } });
+      const open = plan.layers[0]?.openTime;
+      const top = plan.plate.kind === 'reachable' ? plan.plate.topTarget : Number.NaN;
+      return { open: open?.kind === 'seconds' ? open.seconds : Number.NaN, top };
+    };
+    const slab = (thickness: number, moldTemperature: number, more = {}) => {
+      const open = openTime({ thickness, startTemperature: 158, moldTemperature, ...more });
+      return open.kind === 'seconds' ? open.seconds : Number.NaN;
+    };
+    const wide = openTimeOf('open', 0.9, 0.003);
+    // 300 times as wide as deep: corners are worth 1 %
+    expect(wide.open).toBeNear(slab(0.003, wide.top), { relative: 0.01 });
+    const square = openTimeOf('open', 0.012, 0.006);
+    // 12 x 6 mm holds 72 mm2 over 24 mm of wall; by the factor of an aspect of 1
+    expect(square.open).toBeNear(1.56 * slab(0.003, square.top), { relative: 1e-9 });
+    const closed = openTimeOf('two-piece', 0.012, 0.012);
+    // 144 mm2 over 48 mm of wall, no surface to lose heat from
+    const noSurface = slab(0.003, closed.top, { surfaceCoefficient: 0 });
+    expect(closed.open).toBeNear(1.56 * noSurface, { relative: 1e-9 });
+    expect(closed.open).toBeGreaterThan(square.open);
   });
 
   test('minutes of work hold set-up, coloring, pouring and finishing at least', () => {

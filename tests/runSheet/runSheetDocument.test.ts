@@ -90,8 +90,8 @@ describe('runSheetDocument', () => {
   test('gives each layer its mark, its cup and its window', () => {
     expect(tableOf(sheetOf(), 'layers')).toEqual([
       '1 belly | 46 % | 329 °F | 9:30 am | –',
-      '2 vein | 55 % | 329 °F | 42 s | any time',
-      '3 back | 100 % | 329 °F | 51 s | any time',
+      '2 vein | 55 % | 329 °F | 59 s | any time',
+      '3 back | 100 % | 329 °F | 72 s | any time',
     ]);
   });
 
