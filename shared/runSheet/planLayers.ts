@@ -4,7 +4,7 @@ import type { Shop } from '../book/settings.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import type { OrderFacts } from './findOrder.ts';
 import type { LayerPlan, PiecesPlan } from './plan.ts';
-import { planDose } from './planDose.ts';
+import { planDoses } from './planDoses.ts';
 import type { LayerTimes } from './planWindows.ts';
 
 export interface PlannedLayer {
@@ -45,7 +45,7 @@ export function planLayers(
       cupVolume: batch.cupVolume,
       cupMass: batch.cupMass,
       totalMass: batch.totalMass,
-      doses: (facts.doses[index] ?? []).map((dose) => planDose(dose, batch, shop)),
+      doses: planDoses(facts.doses[index] ?? [], batch, shop),
       pourTemperature: layer.pourTemperature,
       ...(times[index] ?? { openTime: { kind: 'stays open' } }),
     };

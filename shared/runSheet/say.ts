@@ -40,7 +40,8 @@ export function sayGrams(value: number): string {
 
 /** A share as per cent: `33 %`, `2.5 %`. */
 export function sayShare(value: number): string {
-  const percent = value * 100;
+  // Seven hundredths times 100 is a hair above 7.
+  const percent = Number((value * 100).toPrecision(12));
   return `${formatFixed(percent, percent < 10 && percent !== Math.round(percent) ? 1 : 0)} %`;
 }
 
@@ -61,6 +62,18 @@ export function sayDuration(seconds: number, rounding: Rounding = 'nearest'): st
 /** A number of things: `1 cup`, `3 cups`. */
 export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${formatPlain(count)} ${count === 1 ? one : many}`;
+}
+
+/** How far a rounded amount is off, in whole per cent: ` (off by 9 %)`, or nothing where it rounds to none. */
+export function sayOff(error: number): string {
+  const percent = Math.round(Math.abs(error) * 100);
+  return percent === 0 ? '' : ` (off by ${sayShare(percent / 100)})`;
+}
+
+/** `salt`, `salt and mica`, `salt, mica and flake`. */
+export function sayList(items: readonly string[]): string {
+  const last = items[items.length - 1] ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
 
 /** To a multiple of `step`; a value that only misses a multiple by binary digits stays on it. */

@@ -83,7 +83,7 @@ describe('runSheetDocument', () => {
       ' | Fine glitter | GL-1 | 0.85 g (1/4 tsp) | ☐☐ | __',
     ]);
     expect(linesOf(document, 'cups')).toEqual([
-      'belly, White dispersion: fill the cup to 3.3 fl oz cold and count 5 drops.',
+      'belly, White dispersion: fill each cup to 3.1 fl oz cold and count 5 drops (off by 8 %), with 0.17 g of Pearl powder.',
     ]);
   });
 

@@ -5,6 +5,8 @@ import {
   sayCount,
   sayDuration,
   sayGrams,
+  sayList,
+  sayOff,
   sayShare,
   sayTemperature,
   sayVolume,
@@ -24,6 +26,7 @@ describe('figures as the shop reads them', () => {
     { shown: sayGrams(0.1562), expected: '156 g' },
     { shown: sayShare(0.025), expected: '2.5 %' },
     { shown: sayShare(0.35), expected: '35 %' },
+    { shown: sayShare(0.07), expected: '7 %' },
     { shown: sayDuration(41.2, 'up'), expected: '42 s' },
     { shown: sayDuration(41.9, 'down'), expected: '41 s' },
     { shown: sayDuration(141, 'up'), expected: '2 min 25 s' },
@@ -32,6 +35,12 @@ describe('figures as the shop reads them', () => {
     { shown: sayDuration(1530), expected: '26 min' },
     { shown: sayCount(1, 'cup'), expected: '1 cup' },
     { shown: sayCount(3, 'cavity', 'cavities'), expected: '3 cavities' },
+    { shown: sayOff(-0.0961), expected: ' (off by 10 %)' },
+    { shown: sayOff(0.0049), expected: '' },
+    { shown: sayList([]), expected: '' },
+    { shown: sayList(['salt']), expected: 'salt' },
+    { shown: sayList(['salt', 'mica']), expected: 'salt and mica' },
+    { shown: sayList(['salt', 'mica', 'flake']), expected: 'salt, mica and flake' },
   ])('$expected', ({ shown, expected }) => {
     expect(shown).toBe(expected);
   });
