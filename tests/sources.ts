@@ -50,6 +50,15 @@ export const SOURCES = {
   GNUUNITS: 'GNU units, drop = 1/20 mL',
   NISTHANDBOOK: 'NIST/SEMATECH, e-Handbook of Statistical Methods',
   TRADE: 'common practice, no source',
+  HOSEASHAMPINE:
+    'Hosea, Shampine, Analysis and implementation of TR-BDF2, Applied Numerical Mathematics 20, 1996; from memory',
   CHANDRUPATLA:
     'Chandrupatla, A new hybrid quadratic/bisection algorithm, Advances in Engineering Software 28(3), 1997',
+  CHURCHILLCHU:
+    'Churchill, Chu, Int. J. Heat Mass Transfer 18 (1975) 1323-1329; as printed in INCROPERA and CENGEL',
+  MCADAMS:
+    'McAdams, Heat Transmission, 3rd ed., 1954; through an example of a general heat-transfer library',
+  DORMANDPRINCE: 'Dormand, Prince, J. Comput. Appl. Math. 6 (1980) 19-26; from memory',
+  SCIPYHEATUP:
+    'scipy 1.17.1 solve_ivp (rtol 1e-10) on the same balances and correlations, written apart from the engine',
 } as const satisfies Readonly<Record<string, string>>;
