@@ -43,8 +43,8 @@ describe('the grid', { timeout: PATIENCE }, () => {
   });
 
   test('a typed formula is calculated by the host', async () => {
-    await type(page, 'Sheet1', 'E2', '=SUM(A2:A)+INDEX(A2:A,1)*1000');
-    await expect.poll(() => shown(page, 'Sheet1', 'E2')).toBe('10117');
+    await type(page, 'Sheet1', 'E2', '=SUM(A3:A)');
+    await expect.poll(() => shown(page, 'Sheet1', 'E2')).toBe('107');
   });
 
   test('a typed date is a date in the workbook', async () => {
@@ -88,6 +88,6 @@ describe('the grid', { timeout: PATIENCE }, () => {
     await page.getByText('rows above').click({ position: { x: 5, y: 8 } });
     await settled(page);
     await expect.poll(() => bench.host.values('Sheet1', 'A3')).toEqual([[10]]);
-    await expect.poll(() => shown(page, 'Sheet1', 'E3')).toBe('10117');
+    await expect.poll(() => shown(page, 'Sheet1', 'E3')).toBe('107');
   });
 });

@@ -27,7 +27,7 @@ export function sidebar(
       const page = addOnFrame(source, title, {
         run,
         close,
-        escape: focusGrid,
+        escape: () => leave(focusGrid),
         focus: focusGrid,
         size: () => {},
       });
@@ -38,4 +38,12 @@ export function sidebar(
       place.hidden = false;
     },
   };
+}
+
+/** A page keeps the keyboard when it opens a dialog, so its Escape is the dialog's. */
+function leave(focusGrid: () => void): void {
+  const dialogs = [...document.querySelectorAll<HTMLDialogElement>('dialog[open]')];
+  const top = dialogs[dialogs.length - 1];
+  if (top) top.close();
+  else focusGrid();
 }

@@ -25,6 +25,17 @@ const NO_WORKER = {
   subscribe: () => NEVER,
 };
 
+/** Ranges are protected by the add-on, with a warning; the grid's own kind would lock them in one window only. */
+const NO_PROTECTING = Object.fromEntries(
+  [
+    'sheet.contextMenu.permission',
+    'sheet.command.add-range-protection-from-sheet-bar',
+    'sheet.command.change-sheet-protection-from-sheet-bar',
+    'sheet.command.delete-worksheet-protection-from-sheet-bar',
+    'sheet.command.view-sheet-permission-from-sheet-bar',
+  ].map((id) => [id, { hidden: true }]),
+);
+
 /** Univer as a grid that computes nothing. */
 export function startUniver(container: HTMLElement): Univer {
   const univer = new Univer({
@@ -53,6 +64,7 @@ export function startUniver(container: HTMLElement): Univer {
   univer.registerPlugin(UniverSheetsPlugin, TERMINAL);
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: true,
+    menu: NO_PROTECTING,
     footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: false },
   });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
