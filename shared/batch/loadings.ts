@@ -10,12 +10,14 @@ export interface Additive {
   readonly limit?: number;
 }
 
-interface Loading {
+type Loading = {
   readonly name: string;
   /** Mass over the base's mass */
   readonly loading: number;
-  readonly verdict: 'within limit' | 'over limit' | 'no limit known';
-}
+} & (
+  | { readonly verdict: 'within limit' | 'over limit'; readonly limit: number }
+  | { readonly verdict: 'no limit known' }
+);
 
 export interface Loadings {
   /** All additives over the base's mass */
@@ -51,12 +53,13 @@ export function loadings(baseMass: number, additives: readonly Additive[]): Load
   }
   const each = [...byName].map(([name, { mass, limit }]) => {
     const loading = mass / baseMass;
-    return { name, loading, verdict: verdictOf(loading, limit) };
+    return { name, loading, ...verdictOf(loading, limit) };
   });
   return { total, each };
 }
 
-function verdictOf(loading: number, limit: number): Loading['verdict'] {
-  if (limit === NO_LIMIT) return 'no limit known';
-  return loading > limit * (1 + TIE) ? 'over limit' : 'within limit';
+function verdictOf(loading: number, limit: number) {
+  if (limit === NO_LIMIT) return { verdict: 'no limit known' } as const;
+  if (loading > limit * (1 + TIE)) return { verdict: 'over limit', limit } as const;
+  return { verdict: 'within limit', limit } as const;
 }

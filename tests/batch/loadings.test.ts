@@ -12,16 +12,18 @@ test('loadings are over the base and judged by their limits', () => {
   expect(loadings(0.2, [black, salt, mica, flake])).toEqual({
     total: expect.toBeNear(0.44, { relative: 1e-12 }),
     each: [
-      { name: 'Black', loading: 0.01, verdict: 'within limit' },
+      { name: 'Black', loading: 0.01, verdict: 'within limit', limit: 0.03 },
       {
         name: 'Fine salt',
         loading: expect.toBeNear(0.4, { relative: 1e-12 }),
         verdict: 'over limit',
+        limit: 0.35,
       },
       {
         name: 'Pearl mica',
         loading: expect.toBeNear(0.025, { relative: 1e-12 }),
         verdict: 'over limit',
+        limit: 0.02,
       },
       { name: 'Flake', loading: 0.005, verdict: 'no limit known' },
     ],
@@ -34,7 +36,7 @@ test('two doses of one additive count together, under the lower of their limits'
     { name: 'White', mass: 0.002, limit: 0.015 },
   ];
   expect(loadings(0.2, twice).each).toEqual([
-    { name: 'White', loading: 0.02, verdict: 'over limit' },
+    { name: 'White', loading: 0.02, verdict: 'over limit', limit: 0.015 },
   ]);
 });
 

@@ -31,6 +31,16 @@ describe('planOrder warns in plain words, with figures and a cure', () => {
         'materials: Pearl powder is 0.2 % of the belly, above its limit of 0.1 %: dose less, or use a stronger colorant.',
     },
     {
+      what: 'two doses of one material that only together are above its limit',
+      changes: {
+        materials: withChange(DEMO.materials, 5, { maximumLoading: 0.0025 }),
+        doses: [...DEMO.doses, { ...DEMO.doses[1], amount: 0.125 }],
+      },
+      // by hand: 0.375 tsp of 4.93 mL at 350 g/L is 0.647 g, over 8 fl oz at 1.03 g/mL, 243.7 g
+      warning:
+        'materials: Pearl powder is 0.3 % of the belly, above its limit of 0.3 %: dose less, or use a stronger colorant.',
+    },
+    {
       what: 'a base that bears less than the cook',
       changes: { materials: withChange(DEMO.materials, 0, { maximumTemperature: 175 }) },
       warning:

@@ -1,3 +1,4 @@
+import { loadings } from '../../batch/loadings.ts';
 import type { Shop } from '../../book/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { MaterialRow } from '../bookIndex.ts';
@@ -33,12 +34,15 @@ function materialsOf(facts: OrderFacts): readonly MaterialRow[] {
 }
 
 function loadingTexts(facts: OrderFacts, layer: LayerPlan, index: number): readonly string[] {
-  return layer.doses.flatMap((dose, place) => {
-    const limit = facts.doses[index]?.[place]?.material.record.maximumLoading;
-    const loading = dose.mass / layer.cupMass;
-    if (limit === undefined || loading <= limit) return [];
+  const limits = (facts.doses[index] ?? []).map(({ material }) => material.record.maximumLoading);
+  const additives = layer.doses.map(({ material, mass }, place) => {
+    const limit = limits[place];
+    return { name: material, mass, ...(limit === undefined ? {} : { limit }) };
+  });
+  return loadings(layer.cupMass, additives).each.flatMap((one) => {
+    if (one.verdict !== 'over limit') return [];
     return [
-      `${dose.material} is ${sayShare(loading)} of the ${layer.layer}, above its limit of ${sayShare(limit)}: dose less, or use a stronger colorant.`,
+      `${one.name} is ${sayShare(one.loading)} of the ${layer.layer}, above its limit of ${sayShare(one.limit)}: dose less, or use a stronger colorant.`,
     ];
   });
 }
