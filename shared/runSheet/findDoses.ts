@@ -42,8 +42,7 @@ function doseOf(gaps: Gaps, row: DoseRow): DoseFacts | undefined {
   const unit = need(gaps, TABLES.doses, row, 'unit');
   const per = need(gaps, TABLES.doses, row, 'per');
   const place = { sheet: 'Doses', row: row.row, heading: 'Material', where: 'Materials' } as const;
-  const material =
-    name === undefined ? undefined : findByName(gaps, gaps.index.materials, name, place);
+  const material = findByName(gaps, gaps.index.materials, name, place);
   if (material === undefined || amount === undefined || unit === undefined || per === undefined)
     return undefined;
   return { row: row.row, material, amount, unit, per };

@@ -40,8 +40,7 @@ function factsOf(gaps: Gaps, row: OrderRow): OrderFacts | undefined {
   const moldName = need(gaps, TABLES.orders, row, 'mold');
   const patternName = need(gaps, TABLES.orders, row, 'pattern');
   const place = { sheet: 'Orders', row: row.row, heading: 'Mold', where: 'Molds' } as const;
-  const moldRow =
-    moldName === undefined ? undefined : findByName(gaps, gaps.index.molds, moldName, place);
+  const moldRow = findByName(gaps, gaps.index.molds, moldName, place);
   const mold =
     moldRow && findOnce(gaps, nameKey('mold', moldName), (own) => findMold(own, moldRow));
   const pattern = patternName === undefined ? undefined : findPattern(gaps, row, patternName);

@@ -61,15 +61,8 @@ function layerOf(gaps: Gaps, row: PatternRow): LayerFacts | undefined {
   const share = optional(gaps, TABLES.patterns, row, 'share');
   const fillMark = optional(gaps, TABLES.patterns, row, 'fillMark');
   const pourTemperature = optional(gaps, TABLES.patterns, row, 'pourTemperature');
-  const base =
-    baseName === undefined
-      ? undefined
-      : findByName(gaps, gaps.index.materials, baseName, {
-          sheet: 'Patterns',
-          row: row.row,
-          heading: 'Base',
-          where: 'Materials',
-        });
+  const place = { sheet: 'Patterns', row: row.row, heading: 'Base', where: 'Materials' } as const;
+  const base = findByName(gaps, gaps.index.materials, baseName, place);
   if (order === undefined || layer === undefined || base === undefined) return undefined;
   return {
     row: row.row,

@@ -69,13 +69,14 @@ export function optional<T extends Table, Key extends keyof RecordOf<T> & string
   return record[key];
 }
 
-/** The row of a name in another table; a name that is not there is noted where it was typed. */
+/** The row of a name in another table; a name that is not there is noted where it was typed, one not given was noted before. */
 export function findByName<R>(
   gaps: Gaps,
   rows: ReadonlyMap<string, R>,
-  name: string,
+  name: string | undefined,
   place: Omit<Missing, 'text'> & { readonly where: SheetName },
 ): R | undefined {
+  if (name === undefined) return undefined;
   const found = rows.get(nameKey(name));
   if (found) return found;
   const { where, ...typed } = place;
