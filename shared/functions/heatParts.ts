@@ -6,9 +6,9 @@ import { fromEngine } from '../units/convert.ts';
 import { formatFixed } from '../units/format.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
+import { POSITIVE } from './bounds.ts';
 
 /** Parameters that several heat functions share, declared once. */
-export const POSITIVE = { greaterThan: 0 } as const;
 export const CUP_RANGE = { greaterThan: 20, atMost: 250 } as const;
 export const TARGET = {
   kind: 'number',

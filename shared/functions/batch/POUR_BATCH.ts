@@ -1,9 +1,8 @@
 import { layerBatch } from '../../batch/layerBatch.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
+import { BASE_DENSITY, CUP_FILL, TEMPERATURE_RISE } from '../batchParts.ts';
+import { NOT_NEGATIVE, POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-
-const POSITIVE = { greaterThan: 0 };
-const NOT_NEGATIVE = { atLeast: 0 };
 
 export const POUR_BATCH = defineFunction({
   name: 'POUR_BATCH',
@@ -28,13 +27,7 @@ export const POUR_BATCH = defineFunction({
       bounds: { greaterThan: 0, atMost: 1 },
       default: 1,
     },
-    density: {
-      kind: 'number',
-      measure: 'density',
-      about: 'Cold density of the plastisol.',
-      bounds: POSITIVE,
-      default: DEFAULTS.density.value,
-    },
+    density: BASE_DENSITY,
     overpour: {
       kind: 'number',
       measure: 'fraction',
@@ -56,20 +49,8 @@ export const POUR_BATCH = defineFunction({
       bounds: NOT_NEGATIVE,
       default: 0.004,
     },
-    cupFill: {
-      kind: 'number',
-      measure: 'liquidVolume',
-      about: 'Most hot plastisol in one cup.',
-      bounds: POSITIVE,
-      default: 1.774e-4,
-    },
-    temperatureRise: {
-      kind: 'number',
-      measure: 'temperatureDifference',
-      about: 'From weighing to pouring; hot plastisol takes more room.',
-      bounds: NOT_NEGATIVE,
-      default: 143,
-    },
+    cupFill: CUP_FILL,
+    temperatureRise: TEMPERATURE_RISE,
   },
   returns: [
     { name: 'volume', about: 'Cold volume in all', kind: 'number', measure: 'liquidVolume' },

@@ -1,9 +1,8 @@
 import { layerBatch } from '../../batch/layerBatch.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
+import { BASE_DENSITY, CUP_FILL, TEMPERATURE_RISE } from '../batchParts.ts';
+import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-
-const POSITIVE = { greaterThan: 0 };
-const NOT_NEGATIVE = { atLeast: 0 };
 
 export const POUR_CUPS = defineFunction({
   name: 'POUR_CUPS',
@@ -16,27 +15,9 @@ export const POUR_CUPS = defineFunction({
       about: 'Cold plastisol to share out.',
       bounds: POSITIVE,
     },
-    cupFill: {
-      kind: 'number',
-      measure: 'liquidVolume',
-      about: 'Most hot plastisol in one cup.',
-      bounds: POSITIVE,
-      default: 1.774e-4,
-    },
-    density: {
-      kind: 'number',
-      measure: 'density',
-      about: 'Cold density of the plastisol.',
-      bounds: POSITIVE,
-      default: DEFAULTS.density.value,
-    },
-    temperatureRise: {
-      kind: 'number',
-      measure: 'temperatureDifference',
-      about: 'From weighing to pouring.',
-      bounds: NOT_NEGATIVE,
-      default: 143,
-    },
+    cupFill: CUP_FILL,
+    density: BASE_DENSITY,
+    temperatureRise: TEMPERATURE_RISE,
   },
   returns: [
     { name: 'cups', about: 'Equal cups', kind: 'number' },

@@ -1,9 +1,8 @@
 import { type DoseUnit, scaledDose } from '../../batch/scaledDose.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
+import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
 import { doseWords } from '../doseWords.ts';
-
-const POSITIVE = { greaterThan: 0 };
 
 export const POUR_DOSE = defineFunction({
   name: 'POUR_DOSE',

@@ -1,9 +1,7 @@
 import { pigmentCover } from '../../batch/pigmentCover.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
+import { NOT_NEGATIVE, POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-
-const POSITIVE = { greaterThan: 0 };
-const NOT_NEGATIVE = { atLeast: 0 };
 
 export const POUR_LOADING = defineFunction({
   name: 'POUR_LOADING',

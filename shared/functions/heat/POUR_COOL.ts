@@ -1,7 +1,8 @@
 import { coolToDemold } from '../../heat/coolToDemold.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
+import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK_ONLY, FINISH, lossOf, POSITIVE, ROOM, temperatureWords } from '../heatParts.ts';
+import { BLOCK_ONLY, FINISH, lossOf, ROOM, temperatureWords } from '../heatParts.ts';
 
 export const POUR_COOL = defineFunction({
   name: 'POUR_COOL',
