@@ -19,8 +19,8 @@ export type LayerTimes = Pick<LayerPlan, 'openTime' | 'window'>;
  *
  * A mold on the plate goes on climbing, so layers stay open and bond longer than this says; a draft does the opposite.
  * Each stack up to a fill mark is taken as one layer of its effective thickness and shape at the pour temperature of its top
- * layer. In a two-piece mold metal is all around and no surface is free, so the innermost plastic stands for the surface;
- * every stack is taken as the whole section, since it is filled upright.
+ * layer. In a two-piece mold metal is all around and no surface is free; filled upright, every stack is its whole section. There
+ * the innermost plastic, the last to cool, stands for the surface: both ends of the window err late.
  * @param top - mold temperature at the first pour [degC]
  */
 export function planWindows(
