@@ -23,6 +23,7 @@ export async function buildCode(outFile: string): Promise<void> {
     mainFields: ['module', 'main'],
     charset: 'utf8',
     minify: true,
+    inject: ['scripts/build/localGlobals.js'],
     plugins: [leaveOutTexts],
     legalComments: 'inline',
     footer: { js: stubs() },

@@ -30,8 +30,7 @@ function paramWords(parameter: AnyParameter): string {
   if (parameter.kind === 'table') return `The sheet ${parameter.sheet} with its headings.`;
   const unit = parameter.kind === 'number' ? unitWords(parameter) : '';
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
-  const blank =
-    'default' in parameter && parameter.default !== undefined ? ' Optional.' : '';
+  const blank = 'default' in parameter && parameter.default !== undefined ? ' Optional.' : '';
   const about = parameter.about.replace(/\.$/, '');
   return oneLine(`${about}${unit}.${choices}${blank}`);
 }

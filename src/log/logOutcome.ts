@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import type { Book } from '../../shared/book/book.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
 import { checkOutcome } from '../../shared/log/checkOutcome.ts';
@@ -12,7 +11,7 @@ import type { OutcomeLogged, OutcomePayload, Refused } from '../../shared/verbs/
 import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { workbook } from '../platform/workbook.ts';
-import { readPayload, shortText } from '../sidebar/readPayload.ts';
+import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 import { appendLogRow } from './appendLogRow.ts';
 import { writeStatus } from './writeStatus.ts';
 
@@ -25,18 +24,19 @@ const LONGEST_TEXT = 2000;
  * @param payload `{ order, token, values }`, values as typed, by the keys of the log's columns
  */
 export function logOutcome(payload: unknown): OutcomeLogged | Refused {
-  const read = readPayload<OutcomePayload>(payloadSchema(), payload);
-  if (read.kind === 'refused') return read;
-  return withDocumentLock(() => logOnce(read.value));
+  const { values: sent, ...rest } = Object(payload) as Readonly<Record<string, unknown>>; // any value makes an object
+  const entry = readPayload<Omit<OutcomePayload, 'values'>>(ENTRY_FIELDS, rest);
+  const values = readPayload<OutcomePayload['values']>(valueFields(), sent);
+  if (entry.kind === 'refused') return entry;
+  if (values.kind === 'refused') return values;
+  return withDocumentLock(() => logOnce({ ...entry.value, values: values.value }));
 }
 
-function payloadSchema() {
-  const fieldText = v.pipe(v.string(), v.maxLength(LONGEST_TEXT));
-  return v.object({
-    order: shortText(),
-    token: shortText(),
-    values: v.strictObject(v.entriesFromList(FORM_KEYS, v.exactOptional(fieldText))),
-  });
+const ENTRY_FIELDS = { order: NEEDED_TEXT, token: NEEDED_TEXT } as const;
+
+function valueFields() {
+  const field = { longest: LONGEST_TEXT, needed: false };
+  return Object.fromEntries(FORM_KEYS.map((key) => [key, field]));
 }
 
 /** Everything is read anew inside the lock: rows move, and the same entry may just have been written. */

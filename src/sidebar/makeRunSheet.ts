@@ -1,4 +1,3 @@
-import * as v from 'valibot';
 import { nextRunId } from '../../shared/log/runIds.ts';
 import { statusAfterPlanning } from '../../shared/log/statusAfter.ts';
 import type { OrderPayload, Refused, RunSheetMade } from '../../shared/verbs/verbs.ts';
@@ -9,17 +8,14 @@ import { findSheet, workbook } from '../platform/workbook.ts';
 import { RUN_SHEET, writeRunSheetTab } from '../runSheet/writeRunSheetTab.ts';
 import { isRefused, orderInBook } from './orderInBook.ts';
 import { planFor } from './planFor.ts';
-import { clockText, readPayload, shortText } from './readPayload.ts';
+import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 
 /**
  * Page call: lays out the sheet *Run sheet* for an order, shows it, and moves the order on to planned.
  * @param payload `{ order, firstPour? }`
  */
 export function makeRunSheet(payload: unknown): RunSheetMade | Refused {
-  const read = readPayload<OrderPayload>(
-    v.object({ order: shortText(), firstPour: clockText() }),
-    payload,
-  );
+  const read = readPayload<OrderPayload>({ order: NEEDED_TEXT, firstPour: OPTIONAL_TEXT }, payload);
   if (read.kind === 'refused') return read;
   const made = withDocumentLock(() => make(read.value));
   if (made.kind === 'ok') showRunSheet();

@@ -1,10 +1,9 @@
-import * as v from 'valibot';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import { planRow } from '../../shared/runSheet/planOrder.ts';
 import type { PlanAnswer, PlanPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
-import { clockText, readPayload, shortText } from './readPayload.ts';
+import { OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 import { selectedOrder } from './selectedOrder.ts';
 
 /**
@@ -14,7 +13,7 @@ import { selectedOrder } from './selectedOrder.ts';
  */
 export function planSelectedOrder(payload?: unknown): PlanAnswer | Refused {
   const read = readPayload<PlanPayload>(
-    v.object({ order: v.optional(shortText()), firstPour: clockText() }),
+    { order: OPTIONAL_TEXT, firstPour: OPTIONAL_TEXT },
     payload,
   );
   if (read.kind === 'refused') return read;

@@ -1,9 +1,8 @@
-import * as v from 'valibot';
 import type { Refused, RunPayload, RunSheetShown } from '../../shared/verbs/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';
-import { clockText, readPayload, shortText } from './readPayload.ts';
+import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 
 /** Fits a laptop's screen [px]. */
 const WIDTH = 860;
@@ -14,7 +13,7 @@ const HEIGHT = 640;
  * @param payload `{ order, runId, firstPour? }`
  */
 export function printRunSheet(payload: unknown): RunSheetShown | Refused {
-  const read = readPayload<RunPayload>(runSchema(), payload);
+  const read = readPayload<RunPayload>(RUN_FIELDS, payload);
   if (read.kind === 'refused') return read;
   const plan = planFor(readBookNow(), read.value);
   if (isRefused(plan)) return plan;
@@ -27,9 +26,11 @@ export function printRunSheet(payload: unknown): RunSheetShown | Refused {
 }
 
 /** What names a run sheet in a page's call. */
-export function runSchema() {
-  return v.object({ order: shortText(), runId: shortText(), firstPour: clockText() });
-}
+export const RUN_FIELDS = {
+  order: NEEDED_TEXT,
+  runId: NEEDED_TEXT,
+  firstPour: OPTIONAL_TEXT,
+} as const;
 
 /** Tells the dialog which run it is for. Per-cent encoded, the text holds no character that means anything in HTML. */
 function requestElement(payload: RunPayload): string {

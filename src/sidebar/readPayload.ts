@@ -1,52 +1,65 @@
-import * as v from 'valibot';
 import { describe } from '../../shared/errors/describe.ts';
-import type { InputFacts, Rule } from '../../shared/errors/InputError.ts';
+import type { Rule } from '../../shared/errors/InputError.ts';
 import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
 
+/** A text that a page may send. */
+interface TextField {
+  /** Most characters. */
+  readonly longest: number;
+  readonly needed: boolean;
+}
+
+/** The texts that a verb takes, by name. */
+type Fields<Name extends string> = Readonly<Record<Name, TextField>>;
+
+/** An order number, run id or token. */
+export const NEEDED_TEXT: TextField = { longest: 60, needed: true };
+export const OPTIONAL_TEXT: TextField = { longest: 60, needed: false };
+
+type PayloadRead<Value> = { readonly kind: 'read'; readonly value: Value } | Refused;
+
 /**
- * What a page sent, checked for its shape. Schemas are made when a verb runs, not at load: every sheet-function call
- * loads the whole script.
+ * What a page sent, checked text by text; everything wrong is told at once. A name that no field has is refused.
+ * Types are asserted from the declared fields: a needed one is there, an optional one may not be.
  */
-export function readPayload<Value>(
-  schema: v.GenericSchema<unknown, Value>,
+export function readPayload<Value extends object>(
+  fields: Fields<keyof Value & string>,
   payload: unknown,
-): { readonly kind: 'read'; readonly value: Value } | Refused {
-  const read = v.safeParse(schema, payload ?? {});
-  if (read.success) return { kind: 'read', value: read.output };
-  return { kind: 'refused', problems: read.issues.map(problemOf) };
+): PayloadRead<Value> {
+  const sent: Readonly<Record<string, unknown>> = isObject(payload) ? payload : {};
+  const names = Object.keys({ ...fields, ...sent });
+  const problems = names.flatMap((name) => problemOf(name, sent[name], findField(fields, name)));
+  if (problems.length > 0) return { kind: 'refused', problems };
+  return { kind: 'read', value: sent as Value }; // every declared field was checked, and nothing else is there
 }
 
-/** An order number, run id or name as it may come from a page. */
-export function shortText() {
-  return v.pipe(v.string(), v.minLength(1), v.maxLength(60));
+function findField(fields: Fields<string>, name: string): TextField | undefined {
+  return Object.keys(fields).includes(name) ? fields[name] : undefined;
 }
 
-/** A clock time as typed; `""` takes the order row's own. */
-export function clockText() {
-  return v.optional(v.pipe(v.string(), v.maxLength(20)));
+function problemOf(
+  name: string,
+  text: unknown,
+  declared: TextField | undefined,
+): readonly Problem[] {
+  const field = name.replace(/([A-Z])/g, ' $1').toLowerCase();
+  const rule = brokenRule(text, declared);
+  if (rule === undefined) return [];
+  const value = isObject(text) || Array.isArray(text) ? 'a list or an object' : text;
+  return [{ field: name, text: describe({ field, rule, value }) }];
 }
 
-/** The one place where the words of the schema library become ours. */
-function problemOf(issue: v.BaseIssue<unknown>): Problem {
-  const path = issue.path ?? [];
-  const field = String(path[path.length - 1]?.key ?? '');
-  if (issue.expected === 'never') return { field, text: describe(unknownField(field)) };
-  const name = field === '' ? 'what the page sent' : field.replace(/([A-Z])/g, ' $1').toLowerCase();
-  return { field, text: describe({ field: name, rule: ruleOf(issue), value: plain(issue.input) }) };
+function brokenRule(text: unknown, declared: TextField | undefined): Rule | undefined {
+  if (declared === undefined) return { kind: 'form', wanted: 'a field that this verb knows' };
+  if (text === undefined || text === null || text === '')
+    return declared.needed ? { kind: 'given' } : undefined;
+  if (typeof text !== 'string') return { kind: 'form', wanted: 'text' };
+  const isLong = text.length > declared.longest;
+  return isLong
+    ? { kind: 'form', wanted: `at most ${declared.longest} characters long` }
+    : undefined;
 }
 
-function unknownField(field: string): InputFacts {
-  const rule = { kind: 'form', wanted: 'free of fields that this verb does not know' } as const;
-  return { field: 'what the page sent', rule, value: field };
-}
-
-function plain(input: unknown): unknown {
-  return typeof input === 'object' && input !== null ? 'a list or an object' : input;
-}
-
-function ruleOf(issue: v.BaseIssue<unknown>): Rule {
-  if (issue.type === 'max_length')
-    return { kind: 'form', wanted: `at most ${String(issue.requirement)} characters long` };
-  if (issue.type === 'min_length' || issue.input === undefined) return { kind: 'given' };
-  return { kind: 'form', wanted: `of the kind ${String(issue.expected)}` };
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

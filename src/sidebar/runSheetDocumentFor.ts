@@ -4,7 +4,7 @@ import { readBookNow } from '../platform/readBookNow.ts';
 import { runDate } from '../runSheet/runDate.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';
-import { runSchema } from './printRunSheet.ts';
+import { RUN_FIELDS } from './printRunSheet.ts';
 import { readPayload } from './readPayload.ts';
 
 /**
@@ -12,7 +12,7 @@ import { readPayload } from './readPayload.ts';
  * @param payload `{ order, runId, firstPour? }`
  */
 export function runSheetDocumentFor(payload: unknown): DocumentAnswer | Refused {
-  const read = readPayload<RunPayload>(runSchema(), payload);
+  const read = readPayload<RunPayload>(RUN_FIELDS, payload);
   if (read.kind === 'refused') return read;
   const plan = planFor(readBookNow(), read.value);
   if (isRefused(plan)) return plan;

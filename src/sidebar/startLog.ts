@@ -1,21 +1,17 @@
-import * as v from 'valibot';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { orderToLog } from '../../shared/log/orderToLog.ts';
 import { runChoices } from '../../shared/log/runIds.ts';
 import type { LogForm, OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { runOnSheet } from '../log/runOnSheet.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
-import { clockText, readPayload, shortText } from './readPayload.ts';
+import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 
 /**
  * Page call: what the log form of an order needs, and a token that makes its entry one of a kind.
  * @param payload `{ order }`
  */
 export function startLog(payload: unknown): LogForm | Refused {
-  const read = readPayload<OrderPayload>(
-    v.object({ order: shortText(), firstPour: clockText() }),
-    payload,
-  );
+  const read = readPayload<OrderPayload>({ order: NEEDED_TEXT, firstPour: OPTIONAL_TEXT }, payload);
   if (read.kind === 'refused') return read;
   const book = readBookNow();
   const found = orderToLog(book, read.value.order);

@@ -117,7 +117,7 @@ describe('planSelectedOrder', () => {
     {
       from: { range: 'A8' },
       payload: { order: 8 },
-      problem: { field: 'order', text: 'order must be of the kind string, got 8' },
+      problem: { field: 'order', text: 'order must be text, got 8' },
     },
     {
       from: { range: 'A8' },
