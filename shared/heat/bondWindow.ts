@@ -4,13 +4,13 @@ import { type LayerCooling, layerCooling, timeToFall } from './layerCooling.ts';
 import type { LayerInMold } from './layerInMold.ts';
 
 /** When the surface is firm enough to carry the next layer without mixing. */
-type EarliestPour =
+export type EarliestPour =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'at once' }
   | { readonly kind: 'never firm' };
 
 /** Until when the next layer still bonds. */
-type LatestPour =
+export type LatestPour =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'any time' }
   | { readonly kind: 'too late from the start' };
@@ -69,7 +69,7 @@ export function bondWindow(layer: LayerInMold, next: NextPour): BondWindow {
   return {
     earliest,
     latest,
-    verdict: verdictOf(earliest, latest),
+    verdict: windowVerdict(earliest, latest),
     surfaceNeeded: needed,
     settledSurface: cooling.settled.surface,
   };
@@ -87,7 +87,8 @@ function latestPour(cooling: LayerCooling, needed: number): LatestPour {
   return fall.kind === 'from the start' ? { kind: 'too late from the start' } : fall;
 }
 
-function verdictOf(earliest: EarliestPour, latest: LatestPour): BondWindow['verdict'] {
+/** Whether an earliest and a latest moment leave any time between them. */
+export function windowVerdict(earliest: EarliestPour, latest: LatestPour): BondWindow['verdict'] {
   if (latest.kind === 'too late from the start') return latest.kind;
   if (earliest.kind === 'never firm') return earliest.kind;
   if (earliest.kind === 'at once' || latest.kind === 'any time') return 'open';
