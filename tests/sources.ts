@@ -61,4 +61,8 @@ export const SOURCES = {
   DORMANDPRINCE: 'Dormand, Prince, J. Comput. Appl. Math. 6 (1980) 19-26; from memory',
   SCIPYHEATUP:
     'scipy 1.17.1 solve_ivp (rtol 1e-10) on the same balances and correlations, written apart from the engine',
+  NISTSTRD: 'NIST Statistical Reference Datasets, nonlinear regression, certified values',
+  BATESWATTS:
+    'Bates, Watts, Nonlinear Regression Analysis and Its Applications, 1988; data set BOD of R 4.2.2',
+  MARQUARDT: 'Marquardt, J. SIAM 11 (1963) 431-441; from memory',
 } as const satisfies Readonly<Record<string, string>>;
