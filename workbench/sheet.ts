@@ -1,0 +1,51 @@
+import { existsSync } from 'node:fs';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { chromium as playwright } from 'playwright-core';
+import { chromium } from '../scripts/chromium.ts';
+import { openHost } from './host/openHost.ts';
+import { fillBook } from './server/fillBook.ts';
+import { ADD_ON, freshBuilds } from './server/freshBuilds.ts';
+import { makeSheet } from './sheet/makeSheet.ts';
+import { SHEET_USAGE, type SheetOptions, sheetOptions } from './sheet/sheetOptions.ts';
+
+function say(text: string): void {
+  process.stdout.write(`${text}\n`);
+}
+
+async function writeSheet({ order, out, kind, book, paper }: SheetOptions): Promise<void> {
+  await freshBuilds(say);
+  const isNew = !existsSync(book);
+  await mkdir(dirname(book), { recursive: true });
+  const host = await openHost({ dist: ADD_ON, book });
+  try {
+    if (isNew) await fillBook(host, 'demo', say);
+    const { runId, html } = await makeSheet(host, order, ADD_ON);
+    if (kind === 'html') await writeFile(out, html);
+    else await print(html, out, paper);
+    await host.save();
+    say(`Run sheet ${runId} of order ${order} is in ${out}.`);
+  } finally {
+    await host.close();
+  }
+}
+
+async function print(html: string, out: string, paper: SheetOptions['paper']): Promise<void> {
+  const browser = await playwright.launch(await chromium());
+  try {
+    const page = await browser.newPage();
+    await page.setContent(html);
+    await page.pdf({ path: out, format: paper, preferCSSPageSize: false });
+  } finally {
+    await browser.close();
+  }
+}
+
+try {
+  await writeSheet(sheetOptions(process.argv.slice(2)));
+} catch (error) {
+  process.stderr.write(
+    `${error instanceof Error ? error.message : String(error)}\n\n${SHEET_USAGE}\n`,
+  );
+  process.exitCode = 1;
+}
