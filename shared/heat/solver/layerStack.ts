@@ -5,7 +5,7 @@ import { DRAFTS, type SurfaceAir } from './drafts.ts';
 import { type MoldCourse, moldAt } from './moldCourse.ts';
 
 /** One layer as it lands: the whole layer at once, at one temperature. */
-export interface Pour {
+interface Pour {
   /** Since the start of the run [s], >= 0, later than the pour before */
   readonly time: number;
   /** Of a slab; rise of volume over wetted metal area in any other cavity, see `layerThicknesses` [m], > 0 */
@@ -21,7 +21,7 @@ export interface Pour {
 }
 
 /** How finely space and time are cut. The defaults leave less than 0.5 %. */
-export interface Resolution {
+interface Resolution {
   /** Whole, >= 2 */
   readonly cellsPerLayer: number;
   /** Step over the time since the last pour, > 0 */

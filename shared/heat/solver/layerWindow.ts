@@ -1,18 +1,10 @@
 import type { EarliestPour, LatestPour } from '../bondWindow.ts';
+import { firstBelow } from './firstBelow.ts';
+import type { LayerReading } from './layerReading.ts';
 import type { CompletePour, CompleteStack } from './layerStack.ts';
 
-/** A layer's figures at one moment. */
-export interface LayerReading {
-  /** Since the start of the run [s] */
-  readonly time: number;
-  /** [°C] */
-  readonly mean: number;
-  /** Of its upper face: the free surface, or the seam with the layer above [°C] */
-  readonly surface: number;
-}
-
 /** How long a layer can still move. */
-export type LayerOpenTime =
+type LayerOpenTime =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'stays open'; readonly endMean: number }
   | { readonly kind: 'sets at once' };
@@ -50,7 +42,7 @@ export function thresholds(
 }
 
 /** Square of the effusivity. */
-export function heldHeat({ conductivity, density, specificHeat }: CompletePour): number {
+function heldHeat({ conductivity, density, specificHeat }: CompletePour): number {
   return conductivity * density * specificHeat;
 }
 
@@ -93,43 +85,4 @@ export function layerWindow(readings: readonly LayerReading[], wanted: Threshold
     if (late === undefined) return { kind: 'any time' };
     return late === 0 ? { kind: 'too late from the start' } : { kind: 'seconds', seconds: late };
   }
-}
-
-/** Seconds from the first reading to the first fall to a temperature; undefined when there is none. */
-function firstBelow(
-  readings: readonly LayerReading[],
-  figure: (reading: LayerReading) => number,
-  threshold: number,
-): number | undefined {
-  const start = readings[0]?.time ?? 0;
-  const index = readings.findIndex((reading) => figure(reading) <= threshold);
-  const after = readings[index];
-  if (after === undefined) return undefined;
-  const before = readings[index - 1];
-  if (before === undefined) return 0;
-  const fall = crossing(
-    [index - 1, index, index - 2].flatMap((place) => {
-      const reading = readings[place];
-      return reading === undefined ? [] : [{ time: reading.time, value: figure(reading) }];
-    }),
-    threshold,
-  );
-  return fall - start;
-}
-
-interface Sample {
-  readonly time: number;
-  readonly value: number;
-}
-
-/** When a curve through two readings passes a value; bent to meet a third one where the three fall steadily. */
-function crossing([before, after, earlier]: readonly Sample[], value: number): number {
-  if (before === undefined || after === undefined) return Number.NaN;
-  const slope = (after.time - before.time) / (after.value - before.value);
-  const line = before.time + slope * (value - before.value);
-  if (earlier === undefined || earlier.value <= before.value) return line;
-  const slopeBefore = (before.time - earlier.time) / (before.value - earlier.value);
-  const bend = (slope - slopeBefore) / (after.value - earlier.value);
-  const curve = line + bend * (value - before.value) * (value - after.value);
-  return Math.min(after.time, Math.max(before.time, curve));
 }

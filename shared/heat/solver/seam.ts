@@ -1,4 +1,4 @@
-import type { LayerReading } from './layerWindow.ts';
+import type { LayerReading } from './layerReading.ts';
 
 /** Where two layers meet. */
 export interface Seam {

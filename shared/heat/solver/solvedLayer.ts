@@ -1,13 +1,8 @@
 import { type BondWindow, windowVerdict } from '../bondWindow.ts';
 import { contactTemperature, effusivity } from '../contactTemperature.ts';
+import type { LayerReading } from './layerReading.ts';
 import type { CompleteStack } from './layerStack.ts';
-import {
-  isPast,
-  type LayerReading,
-  type LayerWindow,
-  layerWindow,
-  thresholds,
-} from './layerWindow.ts';
+import { isPast, type LayerWindow, layerWindow, thresholds } from './layerWindow.ts';
 import { type Seam, secondsAbove } from './seam.ts';
 import { layerMean, type StackState, upperFace } from './stackState.ts';
 import type { Stage } from './stage.ts';

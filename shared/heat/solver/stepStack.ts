@@ -1,7 +1,7 @@
 import { entry } from './entry.ts';
 import type { CompleteStack } from './layerStack.ts';
 import type { StackState } from './stackState.ts';
-import { type Eliminated, eliminate, solveEliminated } from './tridiagonal.ts';
+import { type Eliminated, eliminate, solveInPlace } from './tridiagonal.ts';
 
 /** Share of the step that is implicit at each stage: gamma / 2 with gamma = 2 - sqrt 2, so both stages share one matrix. */
 const IMPLICIT = 1 - Math.SQRT1_2;
@@ -33,7 +33,7 @@ export function stepStack(state: StackState, width: number, stack: CompleteStack
     wall * stack.moldAt(time + width),
   ];
   const sources = { mold, air };
-  const matrix = implicitMatrix(state, implicit);
+  const matrix = eliminate(grid, implicit);
   const middle = trapezoid(state, implicit, sources, matrix);
   const end = backward(state, implicit, sources, { matrix, middle });
   const at = (cell: number): Stages => [entry(start, cell), entry(middle, cell), entry(end, cell)];
@@ -51,21 +51,27 @@ interface Sources {
   readonly air: number;
 }
 
-/** C (T - T_start) = implicit (flux_start + flux) at the middle stage. */
+/** C (T - T_start) = implicit (flux_start + flux) at the middle stage; mold and air join after the loop. */
 function trapezoid(
-  state: StackState,
+  { grid, temperatures }: StackState,
   implicit: number,
   { mold, air }: Sources,
   matrix: Eliminated,
 ): Float64Array {
-  const { grid, temperatures } = state;
-  const right = innerFlux(state);
-  for (let cell = 0; cell < right.length; cell += 1)
-    right[cell] =
-      entry(grid.capacities, cell) * entry(temperatures, cell) + implicit * entry(right, cell);
+  const { capacities, conductances } = grid;
+  const right = new Float64Array(temperatures.length);
+  let here = entry(temperatures, 0);
+  let fromBelow = -entry(conductances, 0) * here;
+  for (let cell = 0; cell < right.length; cell += 1) {
+    const next = cell + 1 < right.length ? entry(temperatures, cell + 1) : 0;
+    const fromAbove = entry(conductances, cell + 1) * (next - here);
+    right[cell] = entry(capacities, cell) * here + implicit * (fromBelow + fromAbove);
+    fromBelow = -fromAbove;
+    here = next;
+  }
   addTo(right, 0, implicit * (mold[0] + mold[1]));
   addTo(right, right.length - 1, implicit * 2 * air);
-  return solveEliminated(matrix, right);
+  return solveInPlace(matrix, right);
 }
 
 /** C (T - T_start) = weight (flux_start + flux_middle) + implicit flux; the first sum is known from the middle stage. */
@@ -83,7 +89,7 @@ function backward(
   }
   addTo(right, 0, implicit * mold[2]);
   addTo(right, right.length - 1, implicit * air);
-  return solveEliminated(matrix, right);
+  return solveInPlace(matrix, right);
 }
 
 /** Mean flux into an outer cell over the step, with the weights of the step itself [W/m2]. */
@@ -94,31 +100,4 @@ function crossing(sources: Stages, conductance: number, cell: Stages): number {
 
 function addTo(values: Float64Array, index: number, amount: number): void {
   values[index] = entry(values, index) + amount;
-}
-
-function implicitMatrix({ grid }: StackState, implicit: number): Eliminated {
-  const count = grid.capacities.length;
-  const diagonal = new Float64Array(count);
-  const off = new Float64Array(count);
-  for (let cell = 0; cell < count; cell += 1) {
-    const below = entry(grid.conductances, cell);
-    const above = entry(grid.conductances, cell + 1);
-    diagonal[cell] = entry(grid.capacities, cell) + implicit * (below + above);
-    off[cell] = -implicit * above;
-  }
-  return eliminate(diagonal, off);
-}
-
-/** Into each cell from its neighbors, with mold and air at 0 °C [W/m2]. */
-function innerFlux({ grid, temperatures }: StackState): Float64Array {
-  const count = temperatures.length;
-  const flux = new Float64Array(count);
-  let fromBelow = -entry(grid.conductances, 0) * entry(temperatures, 0);
-  for (let cell = 0; cell < count; cell += 1) {
-    const next = cell + 1 < count ? entry(temperatures, cell + 1) : 0;
-    const fromAbove = entry(grid.conductances, cell + 1) * (next - entry(temperatures, cell));
-    flux[cell] = fromBelow + fromAbove;
-    fromBelow = -fromAbove;
-  }
-  return flux;
 }

@@ -1,11 +1,11 @@
-import type { LayerReading } from './layerWindow.ts';
+import type { LayerReading } from './layerReading.ts';
 
 /** Least change of mean or surface worth a reading of its own [K] */
-const CHANGE = 0.5;
+const CHANGE = 1;
 /** Longest time without a reading [s] */
 const SPACING = 60;
 
-/** The readings that a curve needs: ends, both sides of every landing, each change of half a kelvin, each minute. */
+/** The readings that a curve needs: ends, both sides of every landing, each change by a kelvin, each minute. */
 export function thinned(readings: readonly LayerReading[]): readonly LayerReading[] {
   const kept: LayerReading[] = [];
   readings.forEach((reading, index) => {

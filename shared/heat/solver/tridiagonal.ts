@@ -1,41 +1,55 @@
 import { entry } from './entry.ts';
 
-/** A symmetric tridiagonal matrix after elimination, ready for any right side. */
+/** A chain of cells, each tied to the next and at its two ends to the outside. */
+export interface Chain {
+  /** One per cell, > 0 */
+  readonly capacities: Float64Array;
+  /** One more than cells: outside to first, cell to cell, last to outside; >= 0 */
+  readonly conductances: Float64Array;
+}
+
+/** The chain's symmetric tridiagonal matrix after elimination, ready for any right side. */
 export interface Eliminated {
-  readonly pivots: Float64Array;
-  /** Of the row above, per row */
+  /** 1 / pivot, per row */
+  readonly inverses: Float64Array;
+  /** Of each row to the row above */
   readonly ratios: Float64Array;
 }
 
 /**
- * Eliminates a symmetric tridiagonal matrix from the top down. No pivoting: every diagonal outweighs its neighbors.
- * @param diagonal - one per row
- * @param off - between each row and the next, at index of the upper row
+ * Eliminates the matrix capacity + weight x conductance from the first row to the last (Thomas algorithm). No pivoting: every
+ * diagonal outweighs its neighbors.
  */
-export function eliminate(diagonal: Float64Array, off: Float64Array): Eliminated {
-  const pivots = diagonal.slice();
-  const ratios = new Float64Array(diagonal.length);
-  for (let row = 1; row < diagonal.length; row += 1) {
-    const above = entry(off, row - 1);
-    const ratio = above / entry(pivots, row - 1);
+export function eliminate({ capacities, conductances }: Chain, weight: number): Eliminated {
+  const inverses = new Float64Array(capacities.length);
+  const ratios = new Float64Array(capacities.length);
+  let below = weight * entry(conductances, 0);
+  let inverse = 0;
+  for (let row = 0; row < inverses.length; row += 1) {
+    const above = weight * entry(conductances, row + 1);
+    // The outside is no row: the first ratio is 0 times what ties the first cell to it.
+    const ratio = -below * inverse;
     ratios[row] = ratio;
-    pivots[row] = entry(diagonal, row) - ratio * above;
+    inverse = 1 / (entry(capacities, row) + below + above + ratio * below);
+    inverses[row] = inverse;
+    below = above;
   }
-  return { pivots, ratios };
+  return { inverses, ratios };
 }
 
 /**
- * Solves for one right side: ratios down, division by the pivots, ratios up.
- * @returns one value per row
+ * Turns a right side into the solution, in place: ratios forward, pivots and ratios backward.
+ * @returns the same array
  */
-export function solveEliminated({ pivots, ratios }: Eliminated, right: Float64Array): Float64Array {
-  const solution = right.slice();
-  const count = solution.length;
-  for (let row = 1; row < count; row += 1)
-    solution[row] = entry(right, row) - entry(ratios, row) * entry(solution, row - 1);
-  for (let row = 0; row < count; row += 1)
-    solution[row] = entry(solution, row) / entry(pivots, row);
-  for (let row = count - 2; row >= 0; row -= 1)
-    solution[row] = entry(solution, row) - entry(ratios, row + 1) * entry(solution, row + 1);
-  return solution;
+export function solveInPlace({ inverses, ratios }: Eliminated, right: Float64Array): Float64Array {
+  const last = right.length - 1;
+  for (let row = 1; row <= last; row += 1)
+    right[row] = entry(right, row) - entry(ratios, row) * entry(right, row - 1);
+  let above = entry(right, last) * entry(inverses, last);
+  right[last] = above;
+  for (let row = last - 1; row >= 0; row -= 1) {
+    above = entry(right, row) * entry(inverses, row) - entry(ratios, row + 1) * above;
+    right[row] = above;
+  }
+  return right;
 }
