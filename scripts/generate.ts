@@ -2,12 +2,14 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
 import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
+import { layerTiming } from './generate/layerTiming.ts';
 
 /** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
 const facts = functionFacts(ALL_FUNCTIONS);
 const documents = {
   'docs/functions.json': `${JSON.stringify(facts, null, 2)}\n`,
   'docs/functions.md': functionsManual(facts),
+  'docs/layer-timing.md': layerTiming(),
 };
 const stale: string[] = [];
 for (const [file, text] of Object.entries(documents)) {
