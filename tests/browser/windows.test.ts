@@ -82,4 +82,22 @@ describe('two windows', { timeout: PATIENCE }, () => {
     expect(bench.host.values('Sheet1', 'C4:C5')).toEqual([[''], ['']]);
     await expect.poll(() => shown(left, 'Sheet1', 'A2')).toBe('Pieces');
   });
+
+  test('a window that loses its server says so, takes no edits, and comes back with it', async () => {
+    const cut = await bench.context.newPage();
+    const lines: { close(): Promise<void> }[] = [];
+    await cut.routeWebSocket(/\/socket/, (socket) => {
+      socket.connectToServer();
+      lines.push(socket);
+    });
+    await cut.goto(bench.url);
+    await drawn(cut);
+    await lines[0]?.close();
+    const lost = 'Connection lost: changes are not kept. Trying again…';
+    await expect.poll(() => cut.textContent('#state')).toBe(lost);
+    expect(await cut.locator('#work').evaluate((work: HTMLElement) => work.inert)).toBe(true);
+    await cut.getByText('The connection was lost for a while.').waitFor();
+    await drawn(cut);
+    await expect.poll(() => cut.textContent('#state')).toBe('Kept in memory only');
+  });
 });

@@ -16,13 +16,17 @@ export function whyStartedAgain(): string | undefined {
 /** Time between two tries to reach the server again [ms]. */
 const RETRY = 1_500;
 
-/** Reloads the window once its server answers again. */
-export function startAgainWhenBack(because: string): void {
+/**
+ * Reloads the window once its server answers again.
+ *
+ * @param gone - another run of the server answers, which does not know this window's token
+ */
+export function startAgainWhenBack(because: string, gone: () => void): void {
   const attempt = () =>
     fetch(location.href).then(
       (response) => {
         if (response.ok) startAgain(because);
-        else setTimeout(attempt, RETRY);
+        else gone();
       },
       () => setTimeout(attempt, RETRY),
     );

@@ -10,12 +10,15 @@ export interface WindowState {
   readonly calculated: number;
   readonly saved: number;
   readonly keeps: 'file' | 'memory';
-  readonly connection: 'open' | 'lost';
+  /** `gone`: another run of the server answers, under an address of its own. */
+  readonly connection: 'open' | 'lost' | 'gone';
 }
 
 /** One short sentence on whether everything is worked out and kept. */
 export function stateLine(state: WindowState): string {
   if (state.connection === 'lost') return 'Connection lost: changes are not kept. Trying again…';
+  if (state.connection === 'gone')
+    return 'The workbench was started again: open the address it printed.';
   if (state.running !== undefined) return `Running: ${state.running}…`;
   if (state.calls > 0) return 'Add-on at work…';
   if (state.waiting > 0 || state.calculated < state.seen) return 'Calculating…';

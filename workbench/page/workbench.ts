@@ -113,9 +113,8 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
     lost: () => {
       state.now({ connection: 'lost' });
       part('work').inert = true;
-      startAgainWhenBack(
-        'The connection was lost for a while. Changes made meanwhile are not kept.',
-      );
+      const because = 'The connection was lost for a while. Changes made meanwhile are not kept.';
+      startAgainWhenBack(because, () => state.now({ connection: 'gone' }));
     },
     settled: () => state.settled(),
   };

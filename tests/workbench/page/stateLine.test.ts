@@ -20,6 +20,7 @@ describe('stateLine', () => {
     ['Calculating…', { waiting: 1 }],
     ['Add-on at work…', { calls: 1, waiting: 1 }],
     ['Running: Make run sheet…', { running: 'Make run sheet', calls: 1 }],
+    ['The workbench was started again: open the address it printed.', { connection: 'gone' }],
     ['Connection lost: changes are not kept. Trying again…', { connection: 'lost', calls: 1 }],
   ])('says %s', (expected, part) => {
     expect(stateLine({ ...QUIET, ...part })).toBe(expected);
