@@ -65,4 +65,5 @@ export const SOURCES = {
   BATESWATTS:
     'Bates, Watts, Nonlinear Regression Analysis and Its Applications, 1988; data set BOD of R 4.2.2',
   MARQUARDT: 'Marquardt, J. SIAM 11 (1963) 431-441; from memory',
+  MLLM: 'npm ml-levenberg-marquardt 5.1.0',
 } as const satisfies Readonly<Record<string, string>>;

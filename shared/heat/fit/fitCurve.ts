@@ -16,7 +16,7 @@ export interface CurveData {
   readonly readings: readonly number[];
   /** First guess; one per parameter, fewer than readings */
   readonly start: readonly number[];
-  /** Of the differences that stand for derivatives, share of a parameter, > 0; wide for a curve that is itself rounded */
+  /** Of the differences that stand for derivatives, share of a parameter or of its first guess, > 0; wide for a curve that is itself rounded */
   readonly derivativeStep?: number;
   /** Ends when no parameter moves by more than this share, > 0 */
   readonly precision?: number;
@@ -27,6 +27,8 @@ export type CurveFit =
       readonly kind: 'fitted';
       readonly parameters: readonly number[];
       readonly standardErrors: readonly number[];
+      /** Standard errors for readings that scatter by 1 */
+      readonly errorsPerDeviation: readonly number[];
       /** Square, ones on its diagonal */
       readonly correlation: readonly (readonly number[])[];
       /** Reading less curve */
@@ -66,7 +68,8 @@ export function fitCurve(data: CurveData): CurveFit {
     return { kind: 'no fit', because: 'no curve at the first guess' };
   let damping = 1e-3;
   for (let step = 0; step < MOST_STEPS; step += 1) {
-    const slopes = curveSlopes(curve, point.parameters, derivativeStep);
+    const widths = sizes(data, point.parameters).map((size) => derivativeStep * size);
+    const slopes = curveSlopes(curve, point.parameters, widths);
     const equations = normalEquations(slopes, point.residuals);
     const next = downhill(data, point, equations, damping);
     if (next.moved <= precision) return finished(next.point, equations);
@@ -93,6 +96,11 @@ function pointAt({ curve, readings }: CurveData, parameters: readonly number[]):
   return { parameters, residuals, sum: dot(residuals, residuals) };
 }
 
+/** A parameter that passes through 0 is still measured by its first guess, or by 1. */
+function sizes({ start }: CurveData, parameters: readonly number[]): readonly number[] {
+  return parameters.map((value, index) => Math.max(Math.abs(value), Math.abs(start[index] || 1)));
+}
+
 /** The next lower point, and the largest share by which a parameter moved; 0 where nothing lower is left. */
 function downhill(data: CurveData, from: FitPoint, equations: NormalEquations, damping: number) {
   for (let trial = damping; trial <= LARGEST_DAMPING; trial *= 10) {
@@ -101,9 +109,8 @@ function downhill(data: CurveData, from: FitPoint, equations: NormalEquations, d
     const parameters = from.parameters.map((value, index) => value + (step[index] ?? 0));
     const point = pointAt(data, parameters);
     if (!(point.sum <= from.sum)) continue;
-    const shares = step.map(
-      (move, index) => Math.abs(move) / (Math.abs(parameters[index] ?? 0) || 1),
-    );
+    const own = sizes(data, parameters);
+    const shares = step.map((move, index) => Math.abs(move) / (own[index] ?? 1));
     const eased = Math.max(SMALLEST_DAMPING, trial / 10);
     return { point, damping: eased, moved: Math.max(...shares) };
   }
@@ -116,10 +123,12 @@ function finished(point: FitPoint, { matrix, scales }: NormalEquations): CurveFi
   const { parameters, residuals, sum } = point;
   const residualDeviation = Math.sqrt(sum / (residuals.length - parameters.length));
   const lengths = inverse.map((row, index) => Math.sqrt(row[index] ?? 0));
+  const errorsPerDeviation = lengths.map((length, index) => length / (scales[index] ?? 1));
   return {
     kind: 'fitted',
     parameters,
-    standardErrors: lengths.map((length, i) => (residualDeviation * length) / (scales[i] ?? 1)),
+    standardErrors: errorsPerDeviation.map((error) => residualDeviation * error),
+    errorsPerDeviation,
     correlation: inverse.map((row, i) =>
       row.map((value, j) => value / ((lengths[i] ?? 1) * (lengths[j] ?? 1))),
     ),

@@ -11,16 +11,16 @@ export interface NormalEquations {
 
 /**
  * Derivatives of a curve's readings by its parameters, by central differences.
- * @param step - share of each parameter; absolute for a parameter of 0
+ * @param widths - half the difference for each parameter, > 0
  * @returns parameters by readings
  */
 export function curveSlopes(
   curve: Curve,
   parameters: readonly number[],
-  step: number,
+  widths: readonly number[],
 ): readonly (readonly number[])[] {
   return parameters.map((parameter, index) => {
-    const width = step * (Math.abs(parameter) || 1);
+    const width = widths[index] ?? Number.NaN;
     const at = (value: number) => curve(parameters.map((own, i) => (i === index ? value : own)));
     const low = at(parameter - width);
     return at(parameter + width).map((high, i) => (high - (low[i] ?? Number.NaN)) / (2 * width));
