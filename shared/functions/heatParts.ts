@@ -93,7 +93,8 @@ export const POUR = {
 } as const;
 export const SHAPE = {
   kind: 'number',
-  about: '1 for a slab, about 1.2 for a wide groove, 1.6 for a square one.',
+  about:
+    '1 for a slab, about 1.2 for a groove ten times as wide as deep, 1.45 at four times, 1.55 for a square one.',
   bounds: { greaterThan: 0, atMost: 3 },
   default: 1,
 } as const;

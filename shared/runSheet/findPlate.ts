@@ -1,6 +1,6 @@
 import { TABLES } from '../book/tables.ts';
 import type { OrderRow } from './bookIndex.ts';
-import { addBroken, addGap, findByName, type Gaps, need, optional } from './gaps.ts';
+import { addBroken, findByName, type Gaps, need, optional } from './gaps.ts';
 
 /** The hot plate of a run; m, degC, s, W/(m2 K). */
 export interface PlateFacts {
@@ -35,12 +35,16 @@ export function findPlate(gaps: Gaps, order: OrderRow): PlateFacts | undefined {
   const warmUp = need(gaps, table, row, 'warmUp');
   const lowestSetting = optional(gaps, table, row, 'lowestSetting');
   if (lowestSetting !== undefined && highestSetting !== undefined && lowestSetting > highestSetting)
-    addGap(gaps, {
-      sheet: 'Plates',
-      row: row.row,
-      heading: 'Lowest setting',
-      text: 'lowest setting must be at most the highest setting',
-    });
+    addBroken(
+      gaps,
+      { sheet: 'Plates', row: row.row, heading: 'Lowest setting' },
+      {
+        field: 'lowest setting',
+        rule: { kind: 'at most', limit: highestSetting, what: 'highest setting' },
+        value: lowestSetting,
+        unit: 'degC',
+      },
+    );
   if (kind === undefined || highestSetting === undefined || warmUp === undefined) return undefined;
   return {
     name: row.record.plate ?? '',

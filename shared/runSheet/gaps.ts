@@ -1,7 +1,7 @@
 import type { RecordOf, SheetName, Table } from '../book/column.ts';
 import type { Row } from '../book/readTable.ts';
 import { describeIn } from '../errors/describeIn.ts';
-import { InputError, type Rule } from '../errors/InputError.ts';
+import { InputError, type InputFacts } from '../errors/InputError.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { type BookIndex, nameKey, problemsAt, problemsOfSheet, remember } from './bookIndex.ts';
 import type { Missing } from './plan.ts';
@@ -32,11 +32,7 @@ export function addGap(gaps: Gaps, gap: Missing): void {
 }
 
 /** Notes a value that breaks a rule, in the words of every other message. */
-export function addBroken(
-  gaps: Gaps,
-  place: Omit<Missing, 'text'>,
-  facts: { readonly field: string; readonly rule: Rule; readonly value: unknown },
-): void {
+export function addBroken(gaps: Gaps, place: Omit<Missing, 'text'>, facts: InputFacts): void {
   addGap(gaps, { ...place, text: describeIn(new InputError(facts), gaps.system) });
 }
 

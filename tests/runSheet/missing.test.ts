@@ -261,6 +261,16 @@ describe('planOrder names what is missing, where, in one sentence', () => {
       },
     },
     {
+      what: 'a dial upside down',
+      changes: { plates: withChange(DEMO.plates, 0, { lowestSetting: 260 }) },
+      gap: {
+        sheet: 'Plates',
+        row: 2,
+        heading: 'Lowest setting',
+        text: 'lowest setting must be at most highest setting (399.2 °F), got 500 °F',
+      },
+    },
+    {
       what: 'a room as warm as the demold temperature',
       changes: { shop: { demoldTemperature: 30, roomTemperature: 35 } },
       gap: {
