@@ -11,13 +11,13 @@ import { type CurveFit, fitCurve } from './fitCurve.ts';
 import { type HeatTrial, requireReadings } from './heatTrial.ts';
 import { dot } from './normalEquations.ts';
 
-export interface Estimate {
+interface Estimate {
   readonly value: number;
   readonly standardError: number;
 }
 
 /** What to make of a fit, as facts; the words are made where they are shown. */
-export type ContactRemark =
+type ContactRemark =
   | { readonly kind: 'contact and loss told apart'; readonly correlation: number }
   | {
       readonly kind: 'contact not told from loss';

@@ -5,7 +5,7 @@ import { type OdePoint, stateBetween } from './integrateOde.ts';
 import { type HeatUpSetup, plateRun } from './plateRun.ts';
 import { type SteadyPlate, steadyPlate } from './steadyPlate.ts';
 
-export interface CourseSample {
+interface CourseSample {
   /** Since switch-on [s] */
   readonly seconds: number;
   /** [°C] */
@@ -14,7 +14,7 @@ export interface CourseSample {
   readonly tops: readonly number[];
 }
 
-export type CourseTime =
+type CourseTime =
   | { readonly kind: 'reached'; readonly seconds: number }
   | {
       readonly kind: 'unreachable';

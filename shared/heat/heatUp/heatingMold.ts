@@ -3,7 +3,7 @@ import { DEFAULTS } from '../../material/defaults.ts';
 import { type Face, faceCoefficient, type Room } from './faceLoss.ts';
 
 /** What the outside of a mold looks like to heat. */
-export type Finish = 'machined' | 'used' | 'anodized';
+type Finish = 'machined' | 'used' | 'anodized';
 
 /** One kind of mold on a plate. Everything below the height has a documented default. */
 export interface HeatingMold {
@@ -79,7 +79,7 @@ export function moldNetwork(mold: HeatingMold, room: Room): MoldNetwork {
 }
 
 /** Emissivity of a finish, the default figure of its kind. */
-export function emissivityOf(finish: Finish): number {
+function emissivityOf(finish: Finish): number {
   if (finish === 'anodized') return DEFAULTS.emissivityAnodized.value;
   return finish === 'used' ? DEFAULTS.emissivityUsed.value : DEFAULTS.emissivityMachined.value;
 }

@@ -153,6 +153,20 @@ describe('what the readings cannot tell', () => {
     expect(asked.lossShare.standardError).toBeNear(promised, { relative: 0.1 });
   });
 
+  test('a better probe does not make the assumed loss better', () => {
+    const { value, standardError } = fitted(fitContact([few], 1)).contact;
+    expect(standardError).toBeGreaterThan(3);
+    expect(Math.abs(value - 130)).toBeLessThan(2 * standardError);
+  });
+
+  test('a poor probe: not even the best reading is enough, and nobody is sent for the last of it', () => {
+    const [remark] = fitted(fitContact([few], 6)).remarks;
+    if (remark?.kind !== 'contact not told from loss') throw new Error('another remark');
+    expect(remark.add.lossError).toBeGreaterThan(0.2);
+    expect(remark.add.seconds).toBeGreaterThan(2400);
+    expect(remark.add.seconds).toBeLessThan(6000);
+  });
+
   test('two readings give a contact and no correlation', () => {
     const fit = fitted(fitContact([{ ...TRIAL, readings: few.readings.slice(0, 2) }]));
     expect(fit.remarks[0]).toMatchObject({
