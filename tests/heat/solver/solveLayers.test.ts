@@ -273,4 +273,29 @@ describe('later pours', () => {
     // The moment is read between two steps.
     expect(low?.seam?.contactTemperature).toBeNear(116, { absolute: 0.05 });
   });
+
+  test('of two plastics too: their effusivities weigh in the surface needed', () => {
+    const low = { ...SLAB, conductivity: 0.18, specificHeat: 2300 };
+    const high = { ...SLAB, conductivity: 0.13, specificHeat: 1600 };
+    const probe = solveLayers({ pours: [low, { ...high, time: 30 }], mold: 60 }).layers[0];
+    const landing = probe === undefined ? Number.NaN : seconds(probe.latest);
+    const [layer] = solveLayers({ pours: [low, { ...high, time: landing }], mold: 60 }).layers;
+    // The moment is read between two steps.
+    expect(layer?.seam?.contactTemperature).toBeNear(116, { absolute: 0.05 });
+  });
+
+  test('a mold that climbs steadily leads the layer by its heat over its conductance', () => {
+    const rate = 0.02;
+    const air = { coefficient: 0, airTemperature: 38 };
+    const { mean, surface } = end(
+      only({ pours: [SLAB], mold: (time) => 60 + rate * time, air, until: 3000 }),
+    );
+    const mold = 60 + rate * 3000;
+    const contact = (1000 * 1900 * 0.003) / 1500;
+    const diffusion = (0.003 ** 2 * 1000 * 1900) / 0.15;
+    // Steady lag of a slab behind a ramp: L2 / 3 alpha in the mean, L2 / 2 alpha at the far face (CARSLAW, section 3.4);
+    // half a cell of 3 mm is left.
+    expect(mold - mean).toBeNear(rate * (diffusion / 3 + contact), { absolute: 0.005 });
+    expect(mold - surface).toBeNear(rate * (diffusion / 2 + contact), { absolute: 0.005 });
+  });
 });
