@@ -57,7 +57,7 @@ describe('one layer in a held mold is the exact series (CARSLAW, section 3.11)',
     }
   });
 
-  test('mean and surface at any time are within 0.5 % of the fall from pour to mold', () => {
+  test('mean and surface at any time are within 0.5 % of the fall from pour to the cooler of mold and air', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.0015, max: 0.009, noNaN: true }),
@@ -75,7 +75,8 @@ describe('one layer in a held mold is the exact series (CARSLAW, section 3.11)',
             airTemperature: 38,
             surfaceCoefficient: coefficient,
           });
-          const allowed = { absolute: 0.005 * (158 - mold) };
+          // Worst for a surface in a draft within the first hundredth of the diffusion time.
+          const allowed = { absolute: 0.005 * (158 - Math.min(mold, 38)) };
           for (const place of ['mean', 'surface'] as const)
             expect(found[place]).toBeNear(layerTemperature(cooling, place, time), allowed);
         },
