@@ -7,6 +7,7 @@ import type { Connection } from './connection.ts';
 import { dialogs } from './dialogs.ts';
 import { part } from './element.ts';
 import { type Grid, startGrid } from './grid.ts';
+import { inBursts } from './inBursts.ts';
 import { menuBar } from './menuBar.ts';
 import { operations } from './operations.ts';
 import { protections } from './protections.ts';
@@ -108,7 +109,7 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
   menuBar(part('menus'), start.menus, choose);
   return {
     grid,
-    take,
+    take: inBursts(take, reportError),
     run,
     lost: () => {
       state.now({ connection: 'lost' });
