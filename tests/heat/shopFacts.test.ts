@@ -48,7 +48,7 @@ describe('fact 1: a plate at 270 °F brings the mold top to boiling in tens of m
     const time = minutesToBoiling(inches, conductance);
     expect(time).toBeGreaterThan(10);
     expect(time).toBeLessThan(45);
-    // Documented miss: late by 13 % and 23 %, because the loss is taken at 100 °C from the start on.
+    // Documented miss: late by 13 % and 23 % against the study, which loses less than published correlations do.
     expect(time / minutes).toBeGreaterThan(1.1);
     expect(time / minutes).toBeLessThan(1.25);
   });

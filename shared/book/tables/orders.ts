@@ -91,7 +91,7 @@ export const ORDERS = {
     status: {
       kind: 'choice',
       heading: 'Status',
-      width: 90,
+      width: 105,
       choices: ORDER_STATUSES,
       about: 'Where the order stands. Logging an outcome moves it to poured.',
     },

@@ -40,7 +40,7 @@ export const POUR_PREHEAT = defineFunction({
     },
   ],
   notes:
-    'The block is at one temperature throughout, its loss constant at the 100 °C figure; minutes come out up to 15 % longer than with a loss that varies with temperature. Read the mold, not the dial.',
+    'The block is at one temperature throughout, its loss constant at the 100 °C figure; minutes come out within 12 % of those with a loss that varies with temperature while the target is at most 80 % of the rise. Read the mold, not the dial.',
   compute: ({ target, setting, warmUp, ...block }, system) => {
     const mold = moldOf(block);
     const { plateau, time } = moldHeatUp(
