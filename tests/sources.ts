@@ -13,10 +13,10 @@ export const SOURCES = {
   FSIS: 'USDA FSIS, High Altitude Cooking and Food Safety, a third-party copy of its table',
   NOAABOIL: 'NOAA/NASA table of boiling point against elevation',
   INCROPERA:
-    'Incropera, DeWitt, Bergman, Lavine, Fundamentals of Heat and Mass Transfer, 6th ed., 2007; public transcriptions',
-  CENGEL: 'Çengel, Ghajar, Heat and Mass Transfer, 4th ed., 2011; public transcriptions',
+    'Incropera, DeWitt, Bergman, Lavine, Fundamentals of Heat and Mass Transfer, 6th ed., 2007; public copies, re-typed',
+  CENGEL: 'Çengel, Ghajar, Heat and Mass Transfer, 4th ed., 2011; public copies, re-typed',
   LIENHARD: 'Lienhard, Lienhard, A Heat Transfer Textbook, open edition',
-  HOLMAN: 'Holman, Heat Transfer, 10th ed., 2010; a public transcription',
+  HOLMAN: 'Holman, Heat Transfer, 10th ed., 2010; a public copy, re-typed',
   GEANKOPLIS: 'Geankoplis, Transport Processes and Unit Operations, 3rd ed., 1993',
   CARSLAW: 'Carslaw, Jaeger, Conduction of Heat in Solids, 2nd ed., 1959; from memory',
   OPENSTAXPHYSICS: 'OpenStax, College Physics, chapter 14',
@@ -29,7 +29,7 @@ export const SOURCES = {
   HEATSTUDY:
     'numeric study made for this project outside of it: Python and scipy, implicit 1-D slab, 2-D groove, lumped block with a varying loss',
   MILLERFREUND:
-    'Johnson, Miller and Freund’s Probability and Statistics for Engineers, ch. 4; public transcription',
+    'Johnson, Miller and Freund’s Probability and Statistics for Engineers, ch. 4; public copy, re-typed',
   STAT414: 'Penn State STAT 414, lesson 11.6, Example 11-2',
   NEWCOMBE1998: 'Newcombe, Statistics in Medicine 17 (1998) 857-872, Table I; from memory',
   WILSONPACKAGE: 'npm wilson-score-interval 2.1.0, README',
