@@ -56,7 +56,7 @@ const ONE_LAYER =
 const STACK =
   'Two equal layers, the second poured 60 s after the first. The closed forms know one layer only and take the whole stack as one thickness, ' +
   'as if all of it had been poured with the second layer, and its mean for that of the upper layer, which is the cooler half once heat comes ' +
-  'from the mold. Times count from the second pour. Plans of stacks take the solver.';
+  'from the mold. Times count from the second pour. Stacks are better planned with the solver.';
 
 function eachCase(layers: 1 | 2): readonly Row[] {
   return MOLDS.flatMap((mold) =>
