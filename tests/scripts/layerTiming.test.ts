@@ -58,6 +58,6 @@ describe('docs/layer-timing.md', () => {
 
   test('for a stack every closed form is off by more than 15 %, which its text says', () => {
     for (const { figure } of errors.slice(3)) expect(Math.abs(figure)).toBeGreaterThan(15);
-    expect(text).toContain('Plans of stacks take the solver.');
+    expect(text).toContain('Stacks are better planned with the solver.');
   });
 });
