@@ -2,7 +2,9 @@ import { InputError } from '../errors/InputError.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
 
 /** Cross-section of a cavity: flat-bottomed, pointed, the lower half of an ellipse, a whole ellipse. */
-export type Profile = 'box' | 'V' | 'half-round' | 'ellipse';
+export const PROFILES = ['box', 'V', 'half-round', 'ellipse'] as const;
+
+export type Profile = (typeof PROFILES)[number];
 
 /**
  * Share of a cavity's cross-section that lies below a mark.

@@ -1,3 +1,4 @@
+import { findUnit } from '../units/findUnit.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
 import type { Column } from './column.ts';
@@ -26,11 +27,7 @@ export function readHeading(
   const [, words = '', label = ''] = /^\s*(.*?)\s*(?:\(([^()]*)\))?\s*$/.exec(text) ?? [];
   if (words.toLowerCase() !== column.heading.toLowerCase()) return undefined;
   const usual = unitOf(column, 'US');
-  if (usual === undefined || (label === '' && UNITS[usual].label === '')) return { unit: usual };
-  const { quantity } = UNITS[usual];
-  const names = Object.keys(UNITS) as UnitName[]; // keys of the one table of units
-  const unit = names.find(
-    (name) => UNITS[name].quantity === quantity && UNITS[name].label === label,
-  );
+  if (usual === undefined) return { unit: usual };
+  const unit = findUnit(label, usual);
   return unit ? { unit } : 'unreadable';
 }

@@ -1,5 +1,6 @@
 import { InputError } from '../errors/InputError.ts';
 import { type Bounds, brokenRule, requireNumber } from '../errors/requireNumber.ts';
+import { typedChoice } from '../errors/typedChoice.ts';
 import { fromEngine, toEngine } from '../units/convert.ts';
 import type { UnitName } from '../units/units.ts';
 import { parseClock } from './clock.ts';
@@ -30,7 +31,7 @@ export function parseCell(
     case 'clock':
       return parseClock(value, field);
     case 'choice':
-      return parseChoice(value, field, column.choices);
+      return typedChoice(value, field, column.choices);
     case 'date':
       return parseDate(value, field);
     default:
@@ -70,14 +71,6 @@ export function boundsIn({ whole, ...limits }: Bounds, unit: UnitName): Bounds {
 function numberOf(text: string): number {
   const plain = text.trim().replace(/^([\d.+-]+) ?%$/, '$1e-2');
   return plain === '' ? Number.NaN : Number(plain);
-}
-
-function parseChoice(value: CellValue, field: string, choices: readonly string[]): string {
-  const text = String(value).trim().toLowerCase();
-  const found = choices.find((choice) => choice.toLowerCase() === text);
-  if (found === undefined)
-    throw new InputError({ field, rule: { kind: 'one of', choices }, value });
-  return found;
 }
 
 function parseDate(value: CellValue, field: string): string {

@@ -1,4 +1,6 @@
 import { InputError } from '../errors/InputError.ts';
+import { typedChoice } from '../errors/typedChoice.ts';
+import { findUnit } from '../units/findUnit.ts';
 import { MEASURES } from '../units/measures.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
 import { type CellValue, parseNumber } from './parseCell.ts';
@@ -38,11 +40,7 @@ function settingValue(setting: Setting, value: CellValue, label: string): string
   if (setting.kind === 'text') return String(value).trim();
   if (setting.kind === 'number')
     return parseNumber(value, field, setting.bounds, unitFrom(setting, label));
-  const text = String(value).trim().toLowerCase();
-  const found = setting.choices.find((choice) => choice.toLowerCase() === text);
-  if (found === undefined)
-    throw new InputError({ field, rule: { kind: 'one of', choices: setting.choices }, value });
-  return found;
+  return typedChoice(value, field, setting.choices);
 }
 
 /**
@@ -52,11 +50,7 @@ function settingValue(setting: Setting, value: CellValue, label: string): string
 export function unitFrom(setting: Setting, label: string): UnitName | undefined {
   if (setting.kind !== 'number' || setting.measure === undefined) return undefined;
   const usual = MEASURES[setting.measure].US;
-  if (label === '' && UNITS[usual].label === '') return usual;
-  const names = Object.keys(UNITS) as UnitName[]; // keys of the one table of units
-  const unit = names.find(
-    (name) => UNITS[name].quantity === UNITS[usual].quantity && UNITS[name].label === label,
-  );
+  const unit = findUnit(label, usual);
   if (unit === undefined)
     throw new InputError({
       field: `unit of ${setting.label.toLowerCase()}`,

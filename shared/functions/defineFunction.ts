@@ -56,13 +56,7 @@ type ArgumentOf<P> = P extends { readonly kind: 'choice'; readonly choices: read
   ? C
   : number;
 
-type ArgumentsOf<Ps> = {
-  readonly [Key in keyof Ps]:
-    | ArgumentOf<Ps[Key]>
-    | (Ps[Key] extends { readonly optional: true } ? undefined : never);
-};
-
-type Named<Ps> = { readonly [Key in keyof Ps]: ArgumentsOf<Ps>[Key] };
+type ArgumentsOf<Ps> = { readonly [Key in keyof Ps]: ArgumentOf<Ps[Key]> };
 
 export type Answer = number | string;
 
@@ -71,7 +65,7 @@ export interface RowFunction {
   readonly name: string;
   readonly family: Family;
   readonly about: string;
-  readonly params: Readonly<Record<string, Parameter & { readonly optional?: true }>>;
+  readonly params: Readonly<Record<string, Parameter>>;
   readonly returns: readonly Result[];
   readonly examples: readonly Example[];
   /** Where the formula comes from and where it stops being valid, in one or two sentences. */
@@ -101,12 +95,10 @@ export type SheetFunction = RowFunction | TableFunction;
  * returns one answer per column of `returns`, numbers in engine units; the system is for figures inside a text answer. Its stub, doc comment, manual page, checks and
  * examples all come from this.
  */
-export function defineFunction<
-  const Ps extends Readonly<Record<string, Parameter & { readonly optional?: true }>>,
->(
+export function defineFunction<const Ps extends Readonly<Record<string, Parameter>>>(
   declaration: Omit<RowFunction, 'kind' | 'params' | 'compute'> & {
     readonly params: Ps;
-    readonly compute: (args: Named<Ps>, system: UnitSystem) => readonly Answer[];
+    readonly compute: (args: ArgumentsOf<Ps>, system: UnitSystem) => readonly Answer[];
   },
 ): RowFunction {
   return { kind: 'row', ...declaration };

@@ -1,10 +1,9 @@
+import { PROFILES, type Profile } from '../batch/fillShare.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
 
-export const CAVITY_PROFILES = ['box', 'V', 'half-round', 'ellipse'] as const;
-
 export interface CavitySection {
-  readonly profile: (typeof CAVITY_PROFILES)[number];
+  readonly profile: Profile;
   /** Across the widest part [m], > 0. */
   readonly width: number;
   /** Deepest part [m], > 0. */
@@ -78,7 +77,7 @@ function segmentThickness(across: number, upright: number, height: number): numb
 }
 
 function requireSection({ profile, width, depth }: CavitySection): void {
-  requireChoice(profile, 'profile', CAVITY_PROFILES);
+  requireChoice(profile, 'profile', PROFILES);
   requireNumber(width, 'cavity width', { greaterThan: 0, unit: 'm' });
   requireNumber(depth, 'cavity depth', { greaterThan: 0, unit: 'm' });
 }

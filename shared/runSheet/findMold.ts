@@ -1,4 +1,4 @@
-import type { PROFILES } from '../book/tables/molds.ts';
+import type { Profile } from '../batch/fillShare.ts';
 import { TABLES } from '../book/tables.ts';
 import type { MoldRow } from './bookIndex.ts';
 import { addGap, type Gaps, need, optional } from './gaps.ts';
@@ -13,7 +13,7 @@ export interface MoldFacts {
   readonly content:
     | { readonly kind: 'volume'; readonly volume: number }
     | { readonly kind: 'weight'; readonly weight: number };
-  readonly profile: (typeof PROFILES)[number];
+  readonly profile: Profile;
   readonly cavityWidth: number;
   readonly cavityDepth: number;
   readonly cavityLength: number | undefined;

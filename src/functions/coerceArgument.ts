@@ -1,7 +1,7 @@
 import { isErrorCell } from '../../shared/book/isErrorCell.ts';
 import { parseNumber } from '../../shared/book/parseCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
-import { requireChoice } from '../../shared/errors/requireChoice.ts';
+import { typedChoice } from '../../shared/errors/typedChoice.ts';
 import type { Parameter } from '../../shared/functions/defineFunction.ts';
 import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
 import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
@@ -12,17 +12,17 @@ import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
  */
 export function coerceArgument(
   cell: CellArgument,
-  parameter: Parameter & { readonly optional?: true },
+  parameter: Parameter,
   field: string,
   system: UnitSystem,
-): string | number | undefined {
+): string | number {
   const unit =
     parameter.kind === 'number' && parameter.measure
       ? MEASURES[parameter.measure][system]
       : undefined;
   const facts = unit ? { field, unit } : { field };
   if (isBlankArgument(cell)) {
-    if (parameter.default !== undefined || parameter.optional) return parameter.default;
+    if (parameter.default !== undefined) return parameter.default;
     throw new InputError({ ...facts, rule: { kind: 'given' }, value: '' });
   }
   if (isErrorCell(cell))
@@ -31,11 +31,7 @@ export function coerceArgument(
       rule: { kind: 'form', wanted: 'free of errors' },
       value: cell,
     });
-  if (parameter.kind === 'choice') {
-    const text = typeof cell === 'string' ? cell.trim().toLowerCase() : cell;
-    const known = parameter.choices.find((choice) => choice.toLowerCase() === text);
-    return requireChoice(known ?? cell, field, parameter.choices);
-  }
+  if (parameter.kind === 'choice') return typedChoice(cell, field, parameter.choices);
   if (isRange(cell) || typeof cell === 'object' || cell === undefined || typeof cell === 'boolean')
     throw new InputError({ ...facts, rule: { kind: 'number' }, value: cell });
   return parseNumber(cell, field, parameter.bounds, unit);

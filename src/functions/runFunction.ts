@@ -70,7 +70,7 @@ function answerRow(
   const varying = cells.filter((_, index) => isRange(given[index]));
   if ((varying.length > 0 ? varying : cells).every(isBlankArgument)) return blank;
   try {
-    const named: Record<string, string | number | undefined> = {};
+    const named: Record<string, string | number> = {};
     keys.forEach((key, index) => {
       const parameter = declared.params[key];
       if (parameter)

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { PROFILES } from '../../shared/batch/fillShare.ts';
 import {
-  CAVITY_PROFILES,
   closedThickness,
   effectiveThickness,
   ellipsePerimeter,
 } from '../../shared/runSheet/effectiveThickness.ts';
 
 const size = fc.double({ min: 0.002, max: 0.05, noNaN: true });
-const profile = fc.constantFrom(...CAVITY_PROFILES);
+const profile = fc.constantFrom(...PROFILES);
 
 describe('effectiveThickness', () => {
   test.each([

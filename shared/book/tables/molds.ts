@@ -1,7 +1,5 @@
+import { PROFILES } from '../../batch/fillShare.ts';
 import type { Table } from '../column.ts';
-
-/** Cross-section of a cavity, for fill marks. */
-export const PROFILES = ['box', 'V', 'half-round', 'ellipse'] as const;
 
 export const MOLDS = {
   sheet: 'Molds',

@@ -1,4 +1,4 @@
-import { fillShare, type Profile } from '../../batch/fillShare.ts';
+import { fillShare, PROFILES } from '../../batch/fillShare.ts';
 import { requireGreater } from '../../errors/requireOrder.ts';
 import { defineFunction } from '../defineFunction.ts';
 
@@ -11,7 +11,7 @@ export const POUR_SHARE = defineFunction({
     profile: {
       kind: 'choice',
       about: 'Cross-section of the cavity.',
-      choices: ['box', 'V', 'half-round', 'ellipse'],
+      choices: PROFILES,
     },
     fillMark: {
       kind: 'number',
@@ -46,7 +46,6 @@ export const POUR_SHARE = defineFunction({
       { field: 'mark before', value: markBefore },
       'fraction',
     );
-    const shape: Profile = profile;
-    return [fillShare(shape, fillMark) - fillShare(shape, markBefore)];
+    return [fillShare(profile, fillMark) - fillShare(profile, markBefore)];
   },
 });
