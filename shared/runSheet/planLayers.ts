@@ -47,6 +47,7 @@ export function planLayers(
       totalMass: batch.totalMass,
       doses: planDoses(facts.doses[index] ?? [], batch, shop),
       pourTemperature: layer.pourTemperature,
+      run: { firstAt: 0, lastAt: 0, stops: 0 },
       ...(times[index] ?? { openTime: { kind: 'stays open' } }),
     };
     return { plan, batch };
