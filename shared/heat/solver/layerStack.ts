@@ -5,7 +5,7 @@ import { DRAFTS, type SurfaceAir } from './drafts.ts';
 import { type MoldCourse, moldAt } from './moldCourse.ts';
 
 /** One layer as it lands: the whole layer at once, at one temperature. */
-interface Pour {
+export interface Pour {
   /** Since the start of the run [s], >= 0, later than the pour before */
   readonly time: number;
   /** Of a slab; rise of volume over wetted metal area in any other cavity, see `layerThicknesses` [m], > 0 */
@@ -18,14 +18,20 @@ interface Pour {
   readonly density?: number;
   /** [J/(kg K)], > 0 */
   readonly specificHeat?: number;
+  /** Of the stack from this pour to the next; the stack's own when left out */
+  readonly shapeFactor?: number;
+  /** Of this plastic [°C]; the stack's own when left out */
+  readonly setTemperature?: number;
 }
 
 /** How finely space and time are cut. The defaults leave less than 0.5 %. */
-interface Resolution {
+export interface Resolution {
   /** Whole, >= 2 */
   readonly cellsPerLayer: number;
   /** Step over the time since the last pour, > 0 */
   readonly stepShare: number;
+  /** [s], > 0; a mold's own time constant is some ten minutes */
+  readonly longestStep: number;
 }
 
 /** A stack of layers poured one on another into a hot mold. Everything below `mold` has a documented default. */
@@ -50,18 +56,19 @@ export interface LayerStack {
   readonly followingPour?: number;
   /** Moments at which the whole profile is wanted [s] */
   readonly profileTimes?: readonly number[];
-  readonly resolution?: Resolution;
+  readonly resolution?: Partial<Resolution>;
 }
 
 /** How long after the last pour the solution goes on: the shop still pours a layer 20 minutes later. */
 const TAIL = 20 * 60;
 /** Against the exact series over the working range these leave at most 0.3 % of any time: see docs/layer-timing.md. */
-const RESOLUTION: Resolution = { cellsPerLayer: 16, stepShare: 0.07 };
+const RESOLUTION: Resolution = { cellsPerLayer: 16, stepShare: 0.07, longestStep: 20 };
 
 export type CompletePour = Required<Pour>;
 
 /** A stack with every default filled in, every figure checked, and its mold as a function. */
-export interface CompleteStack extends Required<Omit<LayerStack, 'pours' | 'mold'>> {
+export interface CompleteStack extends Required<Omit<LayerStack, 'pours' | 'mold' | 'resolution'>> {
+  readonly resolution: Resolution;
   readonly pours: readonly CompletePour[];
   readonly moldAt: (time: number) => number;
 }
@@ -69,21 +76,22 @@ export interface CompleteStack extends Required<Omit<LayerStack, 'pours' | 'mold
 /** @throws InputError on a figure out of range, no pour, or pours out of order */
 export function completeStack({ mold, ...stack }: LayerStack): CompleteStack {
   requireNumber(stack.pours.length, 'number of pours', { atLeast: 1 });
-  const pours = stack.pours.map(completePour);
+  const { shapeFactor = 1, setTemperature = DEFAULTS.setTemperature.value } = stack;
+  const pours = stack.pours.map((pour) => completePour({ shapeFactor, setTemperature, ...pour }));
   pours.forEach(requireAfterPrevious);
   const last = pours[pours.length - 1];
   const complete = {
     air: DRAFTS.normal,
     wallCoefficient: DEFAULTS.meltToMold.value,
-    shapeFactor: 1,
     until: (last?.time ?? 0) + TAIL,
-    setTemperature: DEFAULTS.setTemperature.value,
     firmTemperature: DEFAULTS.firmTemperature.value,
     bondTemperature: DEFAULTS.bondTemperature.value,
     followingPour: last?.temperature ?? Number.NaN,
     profileTimes: [],
-    resolution: RESOLUTION,
     ...stack,
+    resolution: { ...RESOLUTION, ...stack.resolution },
+    shapeFactor,
+    setTemperature,
     pours,
     moldAt: moldAt(mold),
   };
@@ -91,7 +99,9 @@ export function completeStack({ mold, ...stack }: LayerStack): CompleteStack {
   return complete;
 }
 
-function completePour(pour: Pour): CompletePour {
+function completePour(
+  pour: Pour & Pick<CompletePour, 'shapeFactor' | 'setTemperature'>,
+): CompletePour {
   const complete = {
     conductivity: DEFAULTS.conductivity.value,
     density: DEFAULTS.hotDensity.value,
@@ -104,6 +114,8 @@ function completePour(pour: Pour): CompletePour {
   requireNumber(complete.conductivity, 'conductivity', { unit: 'WPerMK', greaterThan: 0 });
   requireNumber(complete.density, 'density', { unit: 'kgPerM3', greaterThan: 0 });
   requireNumber(complete.specificHeat, 'specific heat', { unit: 'JPerKgK', greaterThan: 0 });
+  requireNumber(complete.shapeFactor, 'shape factor', { greaterThan: 0 });
+  requireNumber(complete.setTemperature, 'set temperature', { unit: 'degC' });
   return complete;
 }
 
@@ -121,10 +133,8 @@ function requireFigures(stack: CompleteStack): void {
   requireNumber(air.airTemperature, 'air temperature', { unit: 'degC' });
   const wall = { unit: 'WPerM2K', greaterThan: 0 } as const;
   requireNumber(stack.wallCoefficient, 'plastic to mold conductance', wall);
-  requireNumber(stack.shapeFactor, 'shape factor', { greaterThan: 0 });
   const lastPour = stack.pours[stack.pours.length - 1]?.time ?? 0;
   requireNumber(stack.until, 'end of the time solved', { unit: 's', greaterThan: lastPour });
-  requireNumber(stack.setTemperature, 'set temperature', { unit: 'degC' });
   requireNumber(stack.firmTemperature, 'firm temperature', { unit: 'degC' });
   requireNumber(stack.bondTemperature, 'bond temperature', { unit: 'degC' });
   requireNumber(stack.followingPour, 'next pour temperature', { unit: 'degC' });
@@ -132,4 +142,5 @@ function requireFigures(stack: CompleteStack): void {
   for (const time of stack.profileTimes) requireNumber(time, 'time of a profile', span);
   requireNumber(resolution.cellsPerLayer, 'cells per layer', { whole: true, atLeast: 2 });
   requireNumber(resolution.stepShare, 'step over time', { greaterThan: 0 });
+  requireNumber(resolution.longestStep, 'longest step', { unit: 's', greaterThan: 0 });
 }

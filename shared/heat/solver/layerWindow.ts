@@ -4,7 +4,7 @@ import type { LayerReading } from './layerReading.ts';
 import type { CompletePour, CompleteStack } from './layerStack.ts';
 
 /** How long a layer can still move. */
-type LayerOpenTime =
+export type LayerOpenTime =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'stays open'; readonly endMean: number }
   | { readonly kind: 'sets at once' };
@@ -38,7 +38,7 @@ export function thresholds(
   const pour = next?.temperature ?? stack.followingPour;
   const ratio = next === undefined ? 1 : Math.sqrt(heldHeat(next) / heldHeat(layer));
   const needed = bond - (pour - bond) * ratio;
-  return { set: stack.setTemperature, firm: stack.firmTemperature, needed };
+  return { set: layer.setTemperature, firm: stack.firmTemperature, needed };
 }
 
 /** Square of the effusivity. */

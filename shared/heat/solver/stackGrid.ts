@@ -25,9 +25,11 @@ export function stackGrid(pours: readonly CompletePour[], stack: CompleteStack):
   const capacities = new Float64Array(count);
   const halves = new Float64Array(count);
   const middles = new Float64Array(count);
+  // One shape for all that lies in the cavity: that of the fill up to the last pour.
+  const shapeFactor = pours[pours.length - 1]?.shapeFactor ?? 1;
   let floor = 0;
   pours.forEach((pour, layer) => {
-    const heat = pour.density * pour.specificHeat * stack.shapeFactor;
+    const heat = pour.density * pour.specificHeat * shapeFactor;
     const height = pour.thickness / perLayer;
     for (let cell = 0; cell < perLayer; cell += 1) {
       const index = layer * perLayer + cell;

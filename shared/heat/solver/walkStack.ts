@@ -4,8 +4,6 @@ import { stepStack } from './stepStack.ts';
 
 /** First step after a pour, over the diffusion time L^2 / alpha of the thinnest layer: 34 ms for 3 mm. */
 const FIRST_STEP = 3e-4;
-/** [s] A mold's own time constant is some ten minutes. */
-const LONGEST_STEP = 20;
 
 /**
  * The stack step by step with nothing more poured: steps grow with the time since the last pour, as a front slows with the
@@ -21,13 +19,14 @@ export function* walkStack(
   stack: CompleteStack,
 ): Generator<StackState> {
   const poured = stack.pours.slice(0, state.grid.starts.length - 1);
-  const landed = poured[poured.length - 1]?.time ?? state.time;
-  const shortest = FIRST_STEP * Math.min(...poured.map(diffusionTime)) * stack.shapeFactor;
+  const last = poured[poured.length - 1];
+  const landed = last?.time ?? state.time;
+  const shortest = FIRST_STEP * Math.min(...poured.map(diffusionTime)) * (last?.shapeFactor ?? 1);
   let now = state;
   for (const stop of stops) {
     while (now.time < stop) {
       const grown = stack.resolution.stepShare * (now.time - landed);
-      const wanted = Math.max(shortest, Math.min(LONGEST_STEP, grown));
+      const wanted = Math.max(shortest, Math.min(stack.resolution.longestStep, grown));
       const left = stop - now.time;
       // Two even steps rather than a long one and a sliver.
       const width = left <= wanted ? left : Math.min(wanted, left / 2);
