@@ -74,6 +74,8 @@ export type SheetName =
   | 'Plates'
   | 'Pour log'
   | 'Heat trials'
+  | 'Bench trials'
+  | 'Measured figures'
   | 'Stock moves';
 
 /** One sheet of the book whose rows are records. Column order is the order on the sheet. */

@@ -233,6 +233,16 @@ export const SETTINGS = {
     places: 0,
     about: 'Rated output.',
   },
+  microwaveEfficiency: {
+    kind: 'number',
+    label: 'Microwave efficiency',
+    measure: 'fraction',
+    bounds: { greaterThan: 0, atMost: 1 },
+    value: 0.45,
+    places: 0,
+    about:
+      'Share of the rated output that reaches the cup. One weighed heating in Bench trials gives that of your own oven.',
+  },
   heatBudget: {
     kind: 'number',
     label: 'Heat budget',

@@ -1,7 +1,9 @@
 import type { RecordOf } from './column.ts';
+import { BENCH_TRIALS } from './tables/benchTrials.ts';
 import { DOSES } from './tables/doses.ts';
 import { HEAT_TRIALS } from './tables/heatTrials.ts';
 import { MATERIALS } from './tables/materials.ts';
+import { MEASURED_FIGURES } from './tables/measuredFigures.ts';
 import { MOLDS } from './tables/molds.ts';
 import { ORDERS } from './tables/orders.ts';
 import { PATTERNS } from './tables/patterns.ts';
@@ -19,6 +21,8 @@ export const TABLES = {
   plates: PLATES,
   pourLog: POUR_LOG,
   heatTrials: HEAT_TRIALS,
+  benchTrials: BENCH_TRIALS,
+  measuredFigures: MEASURED_FIGURES,
   stockMoves: STOCK_MOVES,
 } as const;
 
@@ -31,3 +35,6 @@ export type DoseRecord = RecordOf<typeof DOSES>;
 export type MaterialRecord = RecordOf<typeof MATERIALS>;
 export type PlateRecord = RecordOf<typeof PLATES>;
 export type PourLogRecord = RecordOf<typeof POUR_LOG>;
+export type HeatTrialRecord = RecordOf<typeof HEAT_TRIALS>;
+export type BenchTrialRecord = RecordOf<typeof BENCH_TRIALS>;
+export type MeasuredFigureRecord = RecordOf<typeof MEASURED_FIGURES>;

@@ -68,6 +68,7 @@ function oneCup(facts: OrderFacts, pieces: PiecesPlan, { plan, batch }: PlannedL
     start: roomTemperature,
     end: cookTemperature,
     ratedPower: shop.microwavePower,
+    efficiency: shop.microwaveEfficiency,
     burst: BURST,
     rest: REST,
   });

@@ -2,6 +2,7 @@ import type { Shop } from '../../shared/book/settings.ts';
 import type { TABLES, TableKey } from '../../shared/book/tables.ts';
 import type { TradeRow } from '../../shared/book/tradeRow.ts';
 import { UNITS } from '../../shared/units/units.ts';
+import { demoBenchTrials } from './demoBenchTrials.ts';
 import { demoDoses } from './demoDoses.ts';
 import { demoHeatTrials } from './demoHeatTrials.ts';
 import { demoMaterials } from './demoMaterials.ts';
@@ -35,6 +36,8 @@ export function demoRows(): {
     plates: demoPlates(),
     pourLog: demoPourLog(orders),
     heatTrials: demoHeatTrials(),
+    benchTrials: demoBenchTrials(),
+    measuredFigures: [],
     stockMoves: demoStockMoves(),
   };
 }

@@ -52,6 +52,26 @@ export const MATERIALS = {
       bounds: { greaterThan: 0, atMost: 2e-7 },
       about: 'One drop from this bottle: weigh 50 drops and divide. Blank takes the default.',
     },
+    setTemperature: {
+      kind: 'number',
+      heading: 'Set temperature',
+      width: 85,
+      places: 0,
+      measure: 'temperature',
+      bounds: { atLeast: 70, atMost: 130 },
+      about:
+        'For a plastisol: mean temperature at which a layer of it stops moving, from puck trials in Bench trials. Blank takes the shop’s setting.',
+    },
+    heatAlreadyUsed: {
+      kind: 'number',
+      heading: 'Heat already used',
+      width: 85,
+      places: 0,
+      measure: 'minutes',
+      bounds: { atLeast: 0, atMost: 36000 },
+      about:
+        'For leftovers that are melted again: minutes at 170 °C (338 °F), or the same harm at other temperatures, that they have behind them. Blank means none.',
+    },
     spoonDensity: {
       kind: 'number',
       heading: 'Spoon density',
