@@ -3,6 +3,14 @@ declare module 'jstat' {
     readonly jStat: {
       readonly binomial: { cdf(successes: number, trials: number, rate: number): number };
       readonly beta: { pdf(at: number, alpha: number, beta: number): number };
+      readonly triangular: { inv(chance: number, low: number, high: number, mode: number): number };
+      spearmancoeff(one: readonly number[], other: readonly number[]): number;
+      quantiles(
+        values: readonly number[],
+        shares: readonly number[],
+        alpha: number,
+        beta: number,
+      ): readonly number[];
     };
   };
   export default library;
