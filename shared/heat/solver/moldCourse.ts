@@ -2,7 +2,7 @@ import { requireNumber } from '../../errors/requireNumber.ts';
 import { requireGreater } from '../../errors/requireOrder.ts';
 
 /** One reading of a mold. */
-interface MoldReading {
+export interface MoldReading {
   /** Since the start of the run [s] */
   readonly time: number;
   /** Of the metal around the cavity [°C] */
