@@ -92,8 +92,9 @@ export const HEAT_TRIALS = {
       kind: 'choice',
       heading: 'Lid',
       width: 70,
-      choices: ['lid', 'no lid'],
-      about: 'Whether a lid lay over the mold. Blank means none.',
+      choices: ['none', 'lid'],
+      about:
+        'Whether a light cover stood over the molds from the start, not touching them. Blank is none.',
     },
     notes: { kind: 'text', heading: 'Notes', width: 200, about: 'Draft, probe, who read.' },
   },

@@ -1,58 +1,10 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import {
-  type AdvisedReading,
-  adviseReading,
-  allTops,
-  TRIAL_STEP,
-  trialSlopes,
-} from './adviseReading.ts';
+import { adviseReading, allTops, TRIAL_STEP, trialSlopes } from './adviseReading.ts';
+import type { ContactFit, ContactRemark } from './contactFit.ts';
 import { type CurveFit, fitCurve } from './fitCurve.ts';
 import { type HeatTrial, requireReadings } from './heatTrial.ts';
 import { dot } from './normalEquations.ts';
-
-interface Estimate {
-  readonly value: number;
-  readonly standardError: number;
-}
-
-/** What to make of a fit, as facts; the words are made where they are shown. */
-type ContactRemark =
-  | { readonly kind: 'contact and loss told apart'; readonly correlation: number }
-  | {
-      readonly kind: 'contact not told from loss';
-      readonly readings: number;
-      /** Of the two in a fit of both; undefined where no such fit exists */
-      readonly correlation: number | undefined;
-      readonly add: AdvisedReading;
-    }
-  | {
-      readonly kind: 'readings scatter more than the probe';
-      readonly residualDeviation: number;
-      readonly readingError: number;
-    }
-  | { readonly kind: 'contact poorly known'; readonly relativeError: number };
-
-export type ContactFit =
-  | {
-      readonly kind: 'fitted';
-      /** Plate to mold [W/(m2 K)] */
-      readonly contact: Estimate;
-      /** Times the loss by correlation; assumed 1 where the readings cannot tell */
-      readonly lossShare: Estimate & { readonly from: 'readings' | 'assumption' };
-      /** Reading less curve, trial by trial [K] */
-      readonly residuals: readonly number[];
-      readonly residualDeviation: number;
-      readonly remarks: readonly ContactRemark[];
-    }
-  | {
-      readonly kind: 'no fit';
-      readonly because:
-        | 'fewer than two readings'
-        | 'tops hotter than any contact gives'
-        | 'tops colder than any contact gives'
-        | 'readings do not tell the contact';
-    };
 
 /** Of a shop's loss around the correlations, as a share: the default's range is 8 to 13 around 10.4. */
 const LOSS_SPREAD = 0.2;
@@ -71,33 +23,37 @@ const READING_ERROR = 2;
  * Trials of one plate only: another plate has another contact.
  *
  * @param readingError - standard deviation of one reading [K], > 0
+ * @param assumedLoss - share that holds where the readings cannot tell it, > 0
  * @throws InputError on a figure out of range
  * @source MARQUARDT; errors BATESWATTS, section 2.3
  */
 export function fitContact(
   trials: readonly HeatTrial[],
   readingError: number = READING_ERROR,
+  assumedLoss = 1,
 ): ContactFit {
   requireNumber(readingError, 'error of a reading', { unit: 'differenceC', greaterThan: 0 });
+  requireNumber(assumedLoss, 'heat loss', { greaterThan: 0 });
   for (const { readings } of trials) requireReadings(readings);
   const readings = trials.flatMap((trial) => trial.readings.map(({ top }) => top));
   const first = trials[0];
   if (!first || readings.length < 2) return { kind: 'no fit', because: 'fewer than two readings' };
-  const beyond = beyondContact(trials, readings);
+  const beyond = beyondContact(trials, readings, assumedLoss);
   if (beyond) return { kind: 'no fit', because: beyond };
   const guess = first.mold.contactConductance ?? DEFAULTS.contactConductanceGriddle.value;
-  const alone = fitTrials(trials, readings, [guess]);
+  const alone = fitTrials(trials, readings, [guess], assumedLoss);
   if (alone.kind === 'no fit')
     return { kind: 'no fit', because: 'readings do not tell the contact' };
   const contact = alone.parameters[0] ?? guess;
   const both: CurveFit | undefined =
-    readings.length > 2 ? fitTrials(trials, readings, [contact, 1]) : undefined;
+    readings.length > 2 ? fitTrials(trials, readings, [contact, 1], assumedLoss) : undefined;
   const told = both?.kind === 'fitted' && widened(both, readingError, 1) <= LOSS_SPREAD;
   if (told) return bothFitted(both, readingError);
-  const slopes = trialSlopes(trials, { contact, lossShare: 1 });
+  const at = { contact, lossShare: assumedLoss };
+  const slopes = trialSlopes(trials, at);
   const deviation = Math.max(alone.residualDeviation, readingError);
   const evidence = { slopes, deviation, wanted: LOSS_SPREAD };
-  const add = adviseReading(first, { contact, lossShare: 1 }, evidence);
+  const add = adviseReading(first, at, evidence);
   const correlation = both?.kind === 'fitted' ? both.correlation[0]?.[1] : undefined;
   const untold = {
     kind: 'contact not told from loss',
@@ -105,7 +61,7 @@ export function fitContact(
     correlation,
     add,
   } as const;
-  return contactFitted(alone, readingError, { slopes, untold });
+  return contactFitted(alone, readingError, { slopes, untold, assumedLoss });
 }
 
 type Fitted = Extract<CurveFit, { readonly kind: 'fitted' }>;
@@ -114,8 +70,9 @@ function fitTrials(
   trials: readonly HeatTrial[],
   readings: readonly number[],
   start: readonly number[],
+  assumedLoss: number,
 ): CurveFit {
-  const curve = ([contact = 0, lossShare = 1]: readonly number[]) =>
+  const curve = ([contact = 0, lossShare = assumedLoss]: readonly number[]) =>
     isBetween(contact, CONTACT_RANGE) && isBetween(lossShare, SHARE_RANGE)
       ? allTops(trials, { contact, lossShare })
       : readings.map(() => Number.NaN);
@@ -127,9 +84,13 @@ function isBetween(value: number, { least, most }: { least: number; most: number
 }
 
 /** Readings above what the best contact gives, or below what the worst gives, on their mean. */
-function beyondContact(trials: readonly HeatTrial[], readings: readonly number[]) {
+function beyondContact(
+  trials: readonly HeatTrial[],
+  readings: readonly number[],
+  lossShare: number,
+) {
   const excess = (contact: number) => {
-    const tops = allTops(trials, { contact, lossShare: 1 });
+    const tops = allTops(trials, { contact, lossShare });
     return readings.reduce((sum, reading, index) => sum + reading - (tops[index] ?? 0), 0);
   };
   if (excess(CONTACT_RANGE.most) >= 0) return 'tops hotter than any contact gives';
@@ -161,7 +122,15 @@ function bothFitted(fit: Fitted, readingError: number): ContactFit {
 function contactFitted(
   fit: Fitted,
   readingError: number,
-  { slopes, untold }: { slopes: readonly (readonly number[])[]; untold: ContactRemark },
+  {
+    slopes,
+    untold,
+    assumedLoss,
+  }: {
+    slopes: readonly (readonly number[])[];
+    untold: ContactRemark;
+    assumedLoss: number;
+  },
 ): ContactFit {
   const contact = fit.parameters[0] ?? 0;
   const [byContact = [], byLoss = []] = slopes;
@@ -170,7 +139,7 @@ function contactFitted(
   return {
     kind: 'fitted',
     contact: { value: contact, standardError: error },
-    lossShare: { value: 1, standardError: LOSS_SPREAD, from: 'assumption' },
+    lossShare: { value: assumedLoss, standardError: LOSS_SPREAD, from: 'assumption' },
     residuals: fit.residuals,
     residualDeviation: fit.residualDeviation,
     remarks: [untold, ...doubts(fit, readingError, error / contact)],

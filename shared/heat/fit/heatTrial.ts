@@ -2,8 +2,8 @@ import { requireNumber } from '../../errors/requireNumber.ts';
 import { followPlate } from '../heatUp/followPlate.ts';
 import type { HeatingMold } from '../heatUp/heatingMold.ts';
 import type { HeatingPlate } from '../heatUp/heatingPlate.ts';
-import { stateAt } from '../heatUp/heatUpCourse.ts';
 import { plateRun } from '../heatUp/plateRun.ts';
+import { stateAt } from '../heatUp/stateAt.ts';
 
 /** One heating of one mold, with what was read meanwhile. */
 export interface HeatTrial {

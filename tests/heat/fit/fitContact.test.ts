@@ -1,6 +1,7 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { describe, expect, test } from 'vitest';
-import { type ContactFit, fitContact } from '../../../shared/heat/fit/fitContact.ts';
+import type { ContactFit } from '../../../shared/heat/fit/contactFit.ts';
+import { fitContact } from '../../../shared/heat/fit/fitContact.ts';
 import { type HeatTrial, trialTops } from '../../../shared/heat/fit/heatTrial.ts';
 import { errorText } from '../errorText.ts';
 
