@@ -66,4 +66,18 @@ export const SOURCES = {
     'Bates, Watts, Nonlinear Regression Analysis and Its Applications, 1988; data set BOD of R 4.2.2',
   MARQUARDT: 'Marquardt, J. SIAM 11 (1963) 431-441; from memory',
   MLLM: 'npm ml-levenberg-marquardt 5.1.0',
+  SLOANREZTSOV:
+    'Sloan, Reztsov, Component-by-component construction of good lattice rules, Mathematics of Computation 71 (2002) 263-273; from memory',
+  CRANLEYPATTERSON:
+    'Cranley, Patterson, Randomization of number theoretic methods for multiple integration, SIAM J. Numer. Anal. 13 (1976) 904-914; from memory',
+  MURMUR: 'Appleby, MurmurHash3, 2011, public domain; from memory',
+  GOLDENPOINTS:
+    'The unreasonable effectiveness of quasirandom sequences, 2018; rule read in copies of the page',
+  HYNDMANFAN:
+    'Hyndman, Fan, Sample Quantiles in Statistical Packages, The American Statistician 50 (1996) 361-365; from memory',
+  SPEARMAN:
+    'Spearman, The Proof and Measurement of Association between Two Things, Am. J. Psychology 15 (1904) 72-101; from memory',
+  SPEARMANEXAMPLE: 'open encyclopedia, rank correlation of ten pairs, -29/165; from memory',
+  JOHNSONKOTZ95:
+    'Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions, vol. 2, 2nd ed., 1995; from memory',
 } as const satisfies Readonly<Record<string, string>>;
