@@ -1,9 +1,8 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { findRoot } from '../findRoot.ts';
-import { followPlate } from './followPlate.ts';
-import { type OdePoint, stateBetween } from './integrateOde.ts';
-import { type HeatUpSetup, plateRun } from './plateRun.ts';
-import { type SteadyPlate, steadyPlate } from './steadyPlate.ts';
+import type { HeatUpSetup } from './plateRun.ts';
+import { type CourseTime, runUntilHot } from './runUntilHot.ts';
+import { stateAt } from './stateAt.ts';
+import type { SteadyPlate } from './steadyPlate.ts';
 
 interface CourseSample {
   /** Since switch-on [s] */
@@ -13,13 +12,6 @@ interface CourseSample {
   /** Mold tops, in the order of the molds [°C] */
   readonly tops: readonly number[];
 }
-
-type CourseTime =
-  | { readonly kind: 'reached'; readonly seconds: number }
-  | {
-      readonly kind: 'unreachable';
-      readonly because: 'plateau below target' | 'later than half a day';
-    };
 
 export interface HeatUpCourse {
   readonly samples: readonly CourseSample[];
@@ -37,8 +29,6 @@ export interface CourseWanted {
   readonly interval: number;
 }
 
-/** Nobody waits longer [s]. */
-const LONGEST = 43_200;
 const MOST_SAMPLES = 2000;
 
 /**
@@ -53,23 +43,9 @@ const MOST_SAMPLES = 2000;
  * @source INCROPERA, section 5.3; face losses section 9.6
  */
 export function heatUpCourse(setup: HeatUpSetup, wanted: CourseWanted): HeatUpCourse {
-  const { target, duration, interval } = wanted;
-  requireNumber(target, 'target temperature', { unit: 'degC' });
-  requireNumber(duration, 'length of the curve', { unit: 's', greaterThan: 0, atMost: LONGEST });
+  const { duration, interval } = wanted;
   requireNumber(interval, 'time between samples', { unit: 's', atLeast: duration / MOST_SAMPLES });
-  const run = plateRun(setup);
-  const settled = steadyPlate(run.plate, run.molds, run.room);
-  const hopeful = run.tops.filter((_, mold) => (settled.tops[mold] ?? target) > target);
-  const done = (points: readonly OdePoint[]) =>
-    hopeful.every((top) => points.some(({ state }) => (state[top] ?? target) >= target));
-  const points = followPlate(run, { duration, longest: LONGEST, done });
-  const times = run.tops.map((top): CourseTime => {
-    const seconds = timeTo(points, top, target);
-    if (seconds === 0 || (seconds !== undefined && hopeful.includes(top)))
-      return { kind: 'reached', seconds };
-    const because = hopeful.includes(top) ? 'later than half a day' : 'plateau below target';
-    return { kind: 'unreachable', because };
-  });
+  const { run, points, times, settled } = runUntilHot(setup, wanted);
   const samples: CourseSample[] = [];
   const count = Math.floor(duration / interval + 1e-9);
   for (let index = 0; index <= count; index += 1) {
@@ -78,26 +54,4 @@ export function heatUpCourse(setup: HeatUpSetup, wanted: CourseWanted): HeatUpCo
     samples.push({ seconds, plate: state[0] ?? 0, tops: run.tops.map((top) => state[top] ?? 0) });
   }
   return { samples, times, settled };
-}
-
-/** State at a time within the course. */
-export function stateAt(points: readonly OdePoint[], time: number): readonly number[] {
-  let low = 0;
-  let high = points.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((points[middle]?.time ?? 0) <= time) low = middle;
-    else high = middle;
-  }
-  const [before, after] = [points[low], points[high]];
-  return before && after ? stateBetween(before, after, time) : [];
-}
-
-function timeTo(points: readonly OdePoint[], top: number, target: number): number | undefined {
-  const index = points.findIndex(({ state }) => (state[top] ?? target) >= target);
-  const [before, after] = [points[index - 1], points[index]];
-  if (!after) return undefined;
-  if (!before) return 0;
-  const above = (time: number) => (stateBetween(before, after, time)[top] ?? target) - target;
-  return findRoot(above, before.time, after.time);
 }

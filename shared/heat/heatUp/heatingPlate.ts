@@ -17,6 +17,8 @@ export type HeatingPlate =
       readonly lossConductance: number;
       /** Between switching off and switching on again [K], >= 0; 0 for a control that holds the setting */
       readonly deadBand: number;
+      /** Averaged: the first overshoot, then the setting; the phase of the swing is left out. Followed when left out */
+      readonly swing?: 'followed' | 'averaged';
       /** [°C]; the room's when left out */
       readonly startTemperature?: number;
     };

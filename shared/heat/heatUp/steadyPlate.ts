@@ -25,7 +25,7 @@ export function steadyPlate(
   const powerAt = (at: number) => {
     const own = plate.lossConductance * (at - room.temperature);
     return molds.reduce((sum, mold) => {
-      const { flow } = below(mold, steadyTop(mold, at, room), room);
+      const { flow } = plateUnder(mold, steadyTop(mold, at, room), room);
       return sum + mold.count * flow;
     }, own);
   };
@@ -37,12 +37,16 @@ export function steadyPlate(
 }
 
 function steadyTop(mold: MoldNetwork, plate: number, room: Room): number {
-  const excess = (top: number) => below(mold, top, room).plate - plate;
+  const excess = (top: number) => plateUnder(mold, top, room).plate - plate;
   return findRoot(excess, room.temperature, plate);
 }
 
-/** Plate temperature and heat flow that hold a mold's top at a temperature, from the top downward. */
-function below(mold: MoldNetwork, top: number, room: Room) {
+/**
+ * What holds a mold's top at a temperature, summed from the top downward.
+ * @param top - [°C]
+ * @returns temperature of the plate's surface [°C], and heat flow into one mold [W]
+ */
+export function plateUnder(mold: MoldNetwork, top: number, room: Room) {
   const { lossShare, parts, joint, contact } = mold;
   let temperature = top;
   let flow = 0;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { stateAt } from '../../../shared/heat/heatUp/heatUpCourse.ts';
 import { integrateOde, type OdePoint } from '../../../shared/heat/heatUp/integrateOde.ts';
 import { radiantFlux } from '../../../shared/heat/heatUp/radiantFlux.ts';
+import { stateAt } from '../../../shared/heat/heatUp/stateAt.ts';
 
 const SWING = {
   rates: ([place = 0, speed = 0]: readonly number[]) => [speed, -place],
