@@ -135,6 +135,32 @@ export const DEFAULTS = {
     unit: 'WPerM2K',
     evidence: 'dry contact of flat metal faces at moderate pressure',
   },
+  deadBandGriddle: {
+    value: 20,
+    low: 10,
+    high: 30,
+    unit: 'differenceC',
+    evidence: 'swing of a bimetal thermostat at one corner, in all; from memory',
+  },
+  deadBandThickPlate: {
+    value: 6,
+    low: 2,
+    high: 15,
+    unit: 'differenceC',
+    evidence: 'a thick plate evens out its switching; from memory',
+  },
+  plateArea: {
+    value: 0.14,
+    low: 0.08,
+    high: 0.2,
+    evidence: 'm2, evenly hot part of a household griddle; from memory',
+  },
+  platePower: {
+    value: 10_000,
+    low: 7000,
+    high: 15_000,
+    evidence: 'W/m2 of the evenly hot part; household griddle of 1.5 kW, from memory',
+  },
   meltToMold: {
     value: 1500,
     low: 500,

@@ -2,7 +2,7 @@ import { TABLES } from '../book/tables.ts';
 import type { OrderRow } from './bookIndex.ts';
 import { addBroken, findByName, type Gaps, need, optional } from './gaps.ts';
 
-/** The hot plate of a run; m, degC, s, W/(m2 K). */
+/** The hot plate of a run; m, degC, s, W, W/(m2 K). */
 export interface PlateFacts {
   readonly name: string;
   readonly row: number;
@@ -14,6 +14,17 @@ export interface PlateFacts {
   readonly warmUp: number;
   /** Fitted by the shop; undefined takes the default of the kind. */
   readonly contactConductance: number | undefined;
+  /** Of that fit; undefined where it was not fitted. */
+  readonly contactError: number | undefined;
+  readonly watts: number | undefined;
+  /** Off to on again, in all [K]; undefined takes the default of the kind. */
+  readonly deadBand: number | undefined;
+  /** Over the molds until their tops read the target. */
+  readonly lid: 'none' | 'lid';
+  /** Of molds on this plate without a lid, over the published loss. */
+  readonly lossShare: number | undefined;
+  /** Surface less dial [K]. */
+  readonly dialOffset: number | undefined;
 }
 
 /** The plate an order names, else the first in Plates; undefined with every gap noted. */
@@ -56,5 +67,11 @@ export function findPlate(gaps: Gaps, order: OrderRow): PlateFacts | undefined {
     highestSetting,
     warmUp,
     contactConductance: optional(gaps, table, row, 'contactConductance'),
+    contactError: optional(gaps, table, row, 'contactError'),
+    watts: optional(gaps, table, row, 'watts'),
+    deadBand: optional(gaps, table, row, 'deadBand'),
+    lid: optional(gaps, table, row, 'lid') ?? 'none',
+    lossShare: optional(gaps, table, row, 'heatLoss'),
+    dialOffset: optional(gaps, table, row, 'dialOffset'),
   };
 }

@@ -37,8 +37,8 @@ export function usualFigures(plate: PlateFacts, shop: Shop): HeatFigures {
       : DEFAULTS.contactConductanceThickPlate;
   return {
     contactConductance: plate.contactConductance ?? ofKind.value,
-    lossShare: 1,
-    dialOffset: 0,
+    lossShare: plate.lossShare ?? 1,
+    dialOffset: plate.dialOffset ?? 0,
     conductivity: DEFAULTS.conductivity.value,
     specificHeat: DEFAULTS.specificHeat.value,
     hotDensity: DEFAULTS.hotDensity.value,
