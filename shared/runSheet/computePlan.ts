@@ -9,8 +9,8 @@ import { planCup } from './planCup.ts';
 import { planLayers } from './planLayers.ts';
 import { planPieces } from './planPieces.ts';
 import { type PlateOutcome, planPlate } from './planPlate.ts';
+import { heatKey, planRound } from './planRound.ts';
 import { planWarnings } from './planWarnings.ts';
-import { planWindows } from './planWindows.ts';
 import { shopGaps } from './shopGaps.ts';
 
 /** The figures of a plan whose facts are complete, or what contradicts itself. */
@@ -26,8 +26,7 @@ export function computePlan(
     return { kind: 'missing', missing: [noPieces(facts, planned.because)] };
   const { pieces, evidence } = planned;
   const outcome = plateOutcome(index, facts);
-  const layers = planLayers(facts, pieces, layerTimes(index, facts, outcome.top), shop);
-  const plans = layers.map((layer) => layer.plan);
+  const layers = planLayers(facts, pieces, shop);
   const limits = remember(
     index,
     nameKey('limits', facts.pattern.name, facts.pattern.version),
@@ -36,9 +35,18 @@ export function computePlan(
       hardStop: hardStop(facts, shop),
     }),
   );
-  const { cup, ovenTime } = planCup(facts, pieces, layers, {
+  const { cup, passes, heatUsed, ovenTime } = planCup(facts, pieces, layers, {
     ...shop,
     cookTemperature: limits.cookTemperature,
+  });
+  const { times, remedies } = planRound(index, facts, {
+    outcome,
+    passes,
+    hottestCup: limits.cookTemperature,
+  });
+  const plans = layers.flatMap(({ plan }, place) => {
+    const own = times[place];
+    return own ? [{ ...plan, ...own, heatUsed: heatUsed[place] ?? 0 }] : [];
   });
   const plate = withClock(outcome, facts, shop);
   const totals = {
@@ -67,6 +75,8 @@ export function computePlan(
       layers: plans,
       plate,
       cup: { ...cup, ...limits },
+      remedies,
+      top: outcome.top,
     }),
   };
 }
@@ -92,20 +102,9 @@ function identity(facts: OrderFacts, shop: Shop) {
   };
 }
 
-/** The heat of a mold, pattern version and plate does not depend on the order. */
-function heatKey(what: string, { mold, pattern, plate }: OrderFacts): string {
-  return nameKey(what, mold.name, pattern.name, pattern.version, plate.name);
-}
-
 function plateOutcome(index: BookIndex, facts: OrderFacts): PlateOutcome {
   const key = nameKey('plate', facts.mold.name, facts.plate.name);
   return remember(index, key, () => planPlate(facts.mold, facts.plate, index.book.shop));
-}
-
-function layerTimes(index: BookIndex, facts: OrderFacts, top: number) {
-  return remember(index, heatKey('windows', facts), () =>
-    planWindows(facts.mold, facts.pattern.layers, facts.fills, index.book.shop, top),
-  );
 }
 
 function withClock(outcome: PlateOutcome, facts: OrderFacts, shop: Shop): OrderPlan['plate'] {

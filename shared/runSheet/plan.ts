@@ -46,6 +46,8 @@ export interface LayerPlan {
   readonly totalMass: number;
   readonly doses: readonly DosePlan[];
   readonly pourTemperature: number;
+  /** What a leftover of it has behind it at the end of the run, as seconds at 170 °C [s] */
+  readonly heatUsed: number;
   /** Timing in the round; seconds from the first pour of the round. */
   readonly run: LayerRun;
   /** With the layer below, as planned; absent for the first. */
@@ -63,6 +65,8 @@ export interface LayerRun {
   /** Pour of the first and of the last cavity [s] */
   readonly firstAt: number;
   readonly lastAt: number;
+  /** From the first pour to the end of the last, stops included [s] */
+  readonly passTime: number;
   /** Times that the cup goes back to heat before the round's layer is whole */
   readonly stops: number;
   /** Since the layer below in the same cavity: the shortest and the longest of the round [s]; absent for the first layer */
@@ -143,8 +147,9 @@ export interface OrderPlan {
   /** One cup from its pour temperature down to the lowest [s], and how many cavities it fills in that time with what it holds. */
   readonly cupTime: number;
   readonly cavitiesPerCup: number;
-  /** Microwave time for one cup from cold [s], in bursts. */
+  /** Microwave running time for one cup from cold [s], and how many short bursts that makes. */
   readonly cookTime: number;
+  readonly cookBursts: number;
   /** The whole cup is brought to this, stirred, before it may be poured [degC]. */
   readonly cookTemperature: number;
   /** Below this a cup goes back to be heated [degC]. */

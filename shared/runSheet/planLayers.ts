@@ -5,10 +5,10 @@ import { DEFAULTS } from '../material/defaults.ts';
 import type { OrderFacts } from './findOrder.ts';
 import type { LayerPlan, PiecesPlan } from './plan.ts';
 import { planDoses } from './planDoses.ts';
-import type { LayerTimes } from './planWindows.ts';
+import type { LayerTimes } from './planTimes.ts';
 
 export interface PlannedLayer {
-  readonly plan: LayerPlan;
+  readonly plan: Omit<LayerPlan, keyof LayerTimes | 'heatUsed'>;
   readonly batch: LayerBatch;
 }
 
@@ -16,7 +16,6 @@ export interface PlannedLayer {
 export function planLayers(
   facts: OrderFacts,
   pieces: PiecesPlan,
-  times: readonly LayerTimes[],
   shop: Shop,
 ): readonly PlannedLayer[] {
   const volume = cavityOf(facts);
@@ -34,7 +33,7 @@ export function planLayers(
       expansion: DEFAULTS.expansion.value,
       temperatureRise: cookRise(shop),
     });
-    const plan: LayerPlan = {
+    const plan = {
       order: layer.order,
       layer: layer.layer,
       base: layer.base.record.material ?? '',
@@ -47,8 +46,6 @@ export function planLayers(
       totalMass: batch.totalMass,
       doses: planDoses(facts.doses[index] ?? [], batch, shop),
       pourTemperature: layer.pourTemperature,
-      run: { firstAt: 0, lastAt: 0, stops: 0 },
-      ...(times[index] ?? { openTime: { kind: 'stays open' } }),
     };
     return { plan, batch };
   });

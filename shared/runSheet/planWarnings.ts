@@ -8,6 +8,7 @@ import { heatWarnings } from './warnings/heatWarnings.ts';
 import { layerWarnings } from './warnings/layerWarnings.ts';
 import { loadingWarnings, recipeWarnings } from './warnings/materialWarnings.ts';
 import { pieceWarnings, timeWarnings } from './warnings/pieceWarnings.ts';
+import type { WindowRemedy } from './windowRemedies.ts';
 
 /** What the warnings look at, once everything else is planned. */
 export interface Planned {
@@ -16,13 +17,17 @@ export interface Planned {
   readonly layers: readonly LayerPlan[];
   readonly plate: OrderPlan['plate'];
   readonly cup: CupPlan & { readonly cookTemperature: number };
+  /** What would bring late layers into their windows, worked out only where there are some */
+  readonly remedies: readonly WindowRemedy[];
+  /** Mold top at the first pour [degC] */
+  readonly top: number;
 }
 
 /** Everything about a plan that needs an eye, most dangerous first. */
 export function planWarnings(
   index: BookIndex,
   facts: OrderFacts,
-  { pieces, evidence, layers, plate, cup }: Planned,
+  { pieces, evidence, layers, plate, cup, remedies, top }: Planned,
 ): readonly Warning[] {
   const { shop } = index.book;
   const { mold, pattern } = facts;
@@ -35,7 +40,7 @@ export function planWarnings(
     ...remember(index, nameKey('heat', mold.name, facts.plate.name, facts.moldsInUse), () =>
       heatWarnings(facts, plate),
     ),
-    ...layerWarnings(facts, layers, cup.layerTime, shop),
+    ...layerWarnings(facts, layers, { remedies, top }, shop),
     ...cupWarnings(cup, pieces, layers, shop),
     ...timeWarnings(facts),
     ...pieceWarnings(facts, pieces, evidence),

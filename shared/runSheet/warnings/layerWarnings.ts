@@ -2,32 +2,51 @@ import type { Shop } from '../../book/settings.ts';
 import type { OrderFacts } from '../findOrder.ts';
 import type { LayerPlan, Warning } from '../plan.ts';
 import { cavityOf } from '../planLayers.ts';
-import { sayDuration, sayVolume } from '../say.ts';
+import { sayCount, sayDuration, sayList, sayTemperature, sayVolume } from '../say.ts';
+import { isInTime, type WindowRemedy } from '../windowRemedies.ts';
 
-/** Windows that close before the pourer is back, and a cavity that cannot hold what it is said to. */
+/** Layers that some cavity gets too late, with what mends it; and a cavity that cannot hold what it is said to. */
 export function layerWarnings(
   facts: OrderFacts,
   layers: readonly LayerPlan[],
-  layerTime: number,
+  { remedies, top }: { readonly remedies: readonly WindowRemedy[]; readonly top: number },
   shop: Shop,
 ): readonly Warning[] {
+  const late = layers.filter((layer) => !isInTime(layer));
   const texts = [
-    ...layers.flatMap((layer) => windowTexts(layer, layerTime)),
+    ...late.map((layer) => `${lateText(layer)}.`),
+    ...(late.length > 0 ? [remedyText(remedies, top, shop)] : []),
     ...cavityTexts(facts, shop),
   ];
   return texts.map((text) => ({ about: 'layers', text }));
 }
 
-function windowTexts({ layer, window }: LayerPlan, layerTime: number): readonly string[] {
-  if (window === undefined || window.kind === 'from') return [];
-  if (window.kind === 'none')
-    return [
-      `The ${layer} has no window on the layer below: ${window.because}. Change the mold’s temperature or the pour’s before you start.`,
-    ];
-  if (window.latest >= layerTime) return [];
-  return [
-    `The ${layer} must follow within ${sayDuration(window.latest, 'down')}, and pouring a layer takes ${sayDuration(layerTime, 'up')}: pour fewer cavities at a time, or heat the mold further.`,
-  ];
+function lateText({ layer, window, run }: LayerPlan): string {
+  if (window?.kind !== 'between')
+    return `The ${layer} has no window on the layer below: ${window?.kind === 'none' ? window.because : ''}`;
+  const latest = sayDuration(window.latest, 'down');
+  const wait = sayDuration(run.wait?.longest ?? 0, 'up');
+  return `The ${layer} must follow within ${latest}, and a cavity waits ${wait} while the others are filled`;
+}
+
+function remedyText(remedies: readonly WindowRemedy[], top: number, shop: Shop): string {
+  if (remedies.length === 0)
+    return 'Fewer cavities at a time, a cover, a hotter mold or hotter cups do not mend that by this model: change the pattern or the mold.';
+  const words = remedies.map((remedy) => {
+    switch (remedy.kind) {
+      case 'fewer cavities':
+        return `${sayCount(remedy.cavities, 'cavity', 'cavities')} at a time through all layers`;
+      case 'cover':
+        return 'a cover that keeps the draft off the molds';
+      case 'hotter mold':
+        return `a mold top of ${sayTemperature(top + remedy.warmer, shop.units, 'up')} at the first pour`;
+      case 'hotter cup':
+        return `cups at ${sayTemperature(remedy.pourTemperature, shop.units)}`;
+    }
+  });
+  return words.length === 1
+    ? `What mends it: ${words[0]}.`
+    : `Any one of these mends it: ${sayList(words)}.`;
 }
 
 function cavityTexts(facts: OrderFacts, shop: Shop): readonly string[] {
