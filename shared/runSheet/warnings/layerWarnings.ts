@@ -31,22 +31,24 @@ function lateText({ layer, window, run }: LayerPlan): string {
 
 function remedyText(remedies: readonly WindowRemedy[], top: number, shop: Shop): string {
   if (remedies.length === 0)
-    return 'Fewer cavities at a time, a cover, a hotter mold or hotter cups do not mend that by this model: change the pattern or the mold.';
-  const words = remedies.map((remedy) => {
-    switch (remedy.kind) {
-      case 'fewer cavities':
-        return `${sayCount(remedy.cavities, 'cavity', 'cavities')} at a time through all layers`;
-      case 'cover':
-        return 'a cover that keeps the draft off the molds';
-      case 'hotter mold':
-        return `a mold top of ${sayTemperature(top + remedy.warmer, shop.units, 'up')} at the first pour`;
-      case 'hotter cup':
-        return `cups at ${sayTemperature(remedy.pourTemperature, shop.units)}`;
-    }
-  });
+    return 'Fewer cavities at a time, a cover, another mold top or hotter cups do not mend that by this model: change the pattern or the mold.';
+  const words = remedies.map((remedy) => remedyWords(remedy, top, shop));
   return words.length === 1
     ? `What mends it: ${words[0]}.`
     : `Any one of these mends it: ${sayList(words)}.`;
+}
+
+function remedyWords(remedy: WindowRemedy, top: number, shop: Shop): string {
+  switch (remedy.kind) {
+    case 'fewer cavities':
+      return `${sayCount(remedy.cavities, 'cavity', 'cavities')} at a time through all layers`;
+    case 'cover':
+      return 'a cover that keeps the draft off the molds';
+    case 'mold top':
+      return `a mold top of ${sayTemperature(top + remedy.warmer, shop.units)} at the first pour`;
+    case 'hotter cup':
+      return `cups at ${sayTemperature(remedy.pourTemperature, shop.units)}`;
+  }
 }
 
 function cavityTexts(facts: OrderFacts, shop: Shop): readonly string[] {
