@@ -13,7 +13,7 @@ export function sheetFunctionStub(declared: SheetFunction): string {
     `/**\n * ${oneLine(declared.about)}`,
     ...params,
     ' * @param {string} units US or metric.',
-    ` * @return {${declared.returns.length > 1 || declared.kind === 'table' ? 'Array' : 'number|string'}} ${oneLine(declared.returns.map((result) => result.name).join(', '))}`,
+    ` * @return {${declared.returns.length > 1 || declared.kind !== 'row' ? 'Array' : 'number|string'}} ${oneLine(declared.returns.map((result) => result.name).join(', '))}`,
     ' * @customfunction\n */',
     `function ${declared.name}(${names.join(', ')}) { return ${GLOBAL_NAME}.callSheetFunction('${declared.name}', arguments); }`,
   ].join('\n');
@@ -22,17 +22,22 @@ export function sheetFunctionStub(declared: SheetFunction): string {
 type AnyParameter = SheetFunction['params'][string];
 
 function typeWords(parameter: AnyParameter): string {
-  if (parameter.kind === 'table') return 'Array';
+  if (parameter.kind === 'table' || parameter.kind === 'list') return 'Array';
   return parameter.kind === 'number' ? 'number' : 'string';
 }
 
 function paramWords(parameter: AnyParameter): string {
   if (parameter.kind === 'table') return `The sheet ${parameter.sheet} with its headings.`;
-  const unit = parameter.kind === 'number' ? unitWords(parameter) : '';
+  const unit = parameter.kind === 'choice' ? '' : unitWords(parameter);
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
-  const blank = 'default' in parameter && parameter.default !== undefined ? ' Optional.' : '';
+  const blank = isOptional(parameter) ? ' Optional.' : '';
   const about = parameter.about.replace(/\.$/, '');
   return oneLine(`${about}${unit}.${choices}${blank}`);
+}
+
+function isOptional(parameter: AnyParameter): boolean {
+  if (parameter.kind === 'list') return parameter.optional === true;
+  return parameter.kind !== 'table' && parameter.default !== undefined;
 }
 
 /** `, in fl oz / mL`, or nothing where there is no unit. */

@@ -1,11 +1,15 @@
 import { boundsIn } from '../../shared/book/parseCell.ts';
 import type { SheetFunction } from '../../shared/functions/defineFunction.ts';
+import { type ListParameter, MOST_ITEMS } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
 import { fromEngine } from '../../shared/units/convert.ts';
 import { MEASURES, type MeasureName, type UnitSystem } from '../../shared/units/measures.ts';
 import { UNITS } from '../../shared/units/units.ts';
 
 const SYSTEMS: readonly UnitSystem[] = ['US', 'metric'];
+
+/** What a call fills: its own cell or row, once for each row of its ranges; or a whole table. */
+const ANSWERS = { row: 'row by row', table: 'a column', spill: 'a table with headings' } as const;
 
 /** The declarations as plain data: docs/functions.json holds them, docs/functions.md is written from them. */
 export function functionFacts(functions: readonly SheetFunction[]) {
@@ -22,19 +26,20 @@ export function functionFacts(functions: readonly SheetFunction[]) {
         kind: parameter.kind,
         ...parameterFacts(parameter),
       })),
-      returns: declared.returns.map(({ name, about, kind, measure }) => ({
-        name,
-        about,
-        kind,
-        ...(measure ? { unit: unitLabels(measure) } : {}),
+      answers: ANSWERS[declared.kind],
+      returns: declared.returns.map((result) => ({
+        name: 'perItemOf' in result && result.perItemOf ? `layer … ${result.name}` : result.name,
+        about: result.about,
+        kind: result.kind,
+        ...(result.measure ? { unit: unitLabels(result.measure) } : {}),
       })),
       examples:
-        declared.kind === 'row'
-          ? declared.examples.map((example) => ({
+        declared.kind === 'table'
+          ? []
+          : declared.examples.map((example) => ({
               formula: formulaOf(declared.name, example.args),
               ...example,
-            }))
-          : [],
+            })),
     }));
 }
 
@@ -48,23 +53,31 @@ function parameterFacts(parameter: SheetFunction['params'][string]) {
       ...(parameter.default === undefined ? {} : { default: parameter.default }),
     };
   const { measure } = parameter;
+  const list = parameter.kind === 'list' ? listFacts(parameter) : {};
+  const usual = parameter.kind === 'list' ? undefined : parameter.default;
   const inBoth = <Value>(valueIn: (system: UnitSystem) => Value) => ({
     US: valueIn('US'),
     metric: valueIn('metric'),
   });
   return {
+    ...list,
     ...(measure ? { unit: unitLabels(measure) } : {}),
     bounds: measure
       ? inBoth((system) => boundsIn(parameter.bounds, MEASURES[measure][system]))
       : parameter.bounds,
-    ...(parameter.default === undefined
+    ...(usual === undefined
       ? {}
       : {
-          default: measure
-            ? inBoth((system) => inUnit(parameter.default ?? 0, measure, system))
-            : parameter.default,
+          default: measure ? inBoth((system) => inUnit(usual, measure, system)) : usual,
         }),
   };
+}
+
+function listFacts({ matches, oneForAll, optional, most = MOST_ITEMS }: ListParameter) {
+  const count = matches
+    ? `${matches.less ? 'one fewer than' : 'as many as'} ${fieldOf(matches.list, {})}${oneForAll ? ', or one for all' : ''}`
+    : `at most ${most}`;
+  return { count, optional: optional ?? false };
 }
 
 function inUnit(value: number, measure: MeasureName, system: UnitSystem): number {
@@ -77,6 +90,15 @@ function unitLabels(measure: MeasureName): Readonly<Record<string, string>> {
   );
 }
 
-function formulaOf(name: string, args: readonly (string | number)[]): string {
-  return `=${name}(${args.map((one) => (typeof one === 'string' ? (one === '' ? '' : `"${one}"`) : String(one))).join(', ')})`;
+type Typed = string | number;
+
+function formulaOf(name: string, args: readonly (Typed | readonly Typed[])[]): string {
+  const column = (one: readonly Typed[]) => `{${one.map(typedWords).join('; ')}}`;
+  const words = args.map((one) => (typeof one === 'object' ? column(one) : typedWords(one)));
+  return `=${name}(${words.join(', ')})`;
+}
+
+function typedWords(one: Typed): string {
+  if (typeof one === 'number') return String(one);
+  return one === '' ? '' : `"${one}"`;
 }

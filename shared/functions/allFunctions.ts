@@ -14,13 +14,20 @@ import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
 import { POUR_COOK } from './heat/POUR_COOK.ts';
 import { POUR_COOL } from './heat/POUR_COOL.ts';
 import { POUR_CUP_TIME } from './heat/POUR_CUP_TIME.ts';
+import { POUR_HEAT_CURVE } from './heat/POUR_HEAT_CURVE.ts';
 import { POUR_HEAT_USED } from './heat/POUR_HEAT_USED.ts';
+import { POUR_LAYER_CURVE } from './heat/POUR_LAYER_CURVE.ts';
 import { POUR_NEXT_BY } from './heat/POUR_NEXT_BY.ts';
 import { POUR_OPEN_TIME } from './heat/POUR_OPEN_TIME.ts';
 import { POUR_PLATEAU } from './heat/POUR_PLATEAU.ts';
 import { POUR_PREHEAT } from './heat/POUR_PREHEAT.ts';
 import { POUR_SETTING } from './heat/POUR_SETTING.ts';
+import { POUR_WINDOW } from './heat/POUR_WINDOW.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
+import { POUR_DROP_FIT } from './trials/POUR_DROP_FIT.ts';
+import { POUR_HEAT_FIT } from './trials/POUR_HEAT_FIT.ts';
+import { POUR_OVEN_FIT } from './trials/POUR_OVEN_FIT.ts';
+import { POUR_SET_FIT } from './trials/POUR_SET_FIT.ts';
 
 /** Every sheet function, by family. Stubs, manual, checks and the workbench read this list. */
 export const ALL_FUNCTIONS: readonly SheetFunction[] = [
@@ -44,6 +51,13 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_PLATEAU,
   POUR_PREHEAT,
   POUR_SETTING,
+  POUR_WINDOW,
+  POUR_HEAT_CURVE,
+  POUR_LAYER_CURVE,
+  POUR_HEAT_FIT,
+  POUR_SET_FIT,
+  POUR_OVEN_FIT,
+  POUR_DROP_FIT,
   POUR_YIELD,
   POUR_ORDERS,
 ];

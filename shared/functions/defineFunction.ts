@@ -1,10 +1,11 @@
 import type { SheetName } from '../book/column.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import type { MeasureName, UnitSystem } from '../units/measures.ts';
+import type { SpillFunction } from './defineSpill.ts';
 
-type Family = 'batch' | 'heat' | 'quality' | 'book';
+export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'book';
 
-interface ParameterBase {
+export interface ParameterBase {
   /** One plain sentence, without the unit. */
   readonly about: string;
   /** The words in messages when the key alone will not do; the key in words otherwise. */
@@ -34,7 +35,7 @@ export interface TableParameter extends ParameterBase {
 export type Parameter = NumberParameter | ChoiceParameter;
 
 /** One column of a result. */
-interface Result {
+export interface Result {
   readonly name: string;
   readonly about: string;
   /** For numbers: what is measured; the cell gets the unit of the system asked for. */
@@ -52,7 +53,10 @@ export interface Example {
   readonly source: string;
 }
 
-type ArgumentOf<P> = P extends { readonly kind: 'choice'; readonly choices: readonly (infer C)[] }
+export type ArgumentOf<P> = P extends {
+  readonly kind: 'choice';
+  readonly choices: readonly (infer C)[];
+}
   ? C
   : number;
 
@@ -88,7 +92,7 @@ export interface TableFunction {
   ) => readonly (readonly Answer[])[];
 }
 
-export type SheetFunction = RowFunction | TableFunction;
+export type SheetFunction = RowFunction | TableFunction | SpillFunction;
 
 /**
  * Declares a sheet function that works row by row. `compute` gets named, converted, checked values in engine units and

@@ -1,4 +1,6 @@
 import type { HeatRemedy } from '../heat/heatRemedies.ts';
+import type { HeatingMold } from '../heat/heatUp/heatingMold.ts';
+import type { HeatingPlate } from '../heat/heatUp/heatingPlate.ts';
 import type { LayerInMold } from '../heat/layerInMold.ts';
 import type { MoldOnPlate } from '../heat/moldOnPlate.ts';
 import { DEFAULTS } from '../material/defaults.ts';
@@ -70,6 +72,14 @@ export const BLOCK = {
   room: ROOM,
   finish: FINISH,
 } as const;
+export const WARM_UP = {
+  kind: 'number',
+  field: 'warm-up',
+  measure: 'minutes',
+  about: 'Minutes the plate itself takes from cold to its setting.',
+  bounds: { atLeast: 0, atMost: 7200 },
+  default: 0,
+} as const;
 export const THICKNESS = {
   kind: 'number',
   measure: 'length',
@@ -117,6 +127,31 @@ export function moldOf(block: Block): MoldOnPlate {
     roomTemperature: block.room,
     lossCoefficient: lossOf(block.finish),
   };
+}
+
+/** The block for the path whose loss varies with temperature. */
+export function heatingMoldOf({
+  contactConductance,
+  ...block
+}: Omit<Block, 'room' | 'contactConductance'> &
+  Partial<Pick<Block, 'contactConductance'>>): HeatingMold {
+  return {
+    length: block.blockLength,
+    width: block.blockWidth,
+    height: block.blockHeight,
+    ...(contactConductance === undefined ? {} : { contactConductance }),
+    finish: block.finish === 'anodized' ? 'anodized' : 'machined',
+  };
+}
+
+/** So heavy that no mold slows it [J/K]. */
+const UNMOVED = 1e9;
+
+/** A plate at its setting, or one that climbs to it in a straight line whatever stands on it. */
+export function rampPlate(setting: number, room: number, warmUp: number): HeatingPlate {
+  if (warmUp === 0) return { kind: 'held', setting };
+  const watts = (UNMOVED * (setting - room)) / warmUp;
+  return { kind: 'heated', setting, watts, heatCapacity: UNMOVED, lossConductance: 0, deadBand: 0 };
 }
 
 export function lossOf(finish: 'bare' | 'anodized'): number {

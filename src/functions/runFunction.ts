@@ -1,20 +1,22 @@
 import { describeIn } from '../../shared/errors/describeIn.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
-import type { Answer, RowFunction, SheetFunction } from '../../shared/functions/defineFunction.ts';
+import { requireNumber } from '../../shared/errors/requireNumber.ts';
+import type { RowFunction, SheetFunction } from '../../shared/functions/defineFunction.ts';
+import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
-import { fromEngine } from '../../shared/units/convert.ts';
-import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
+import type { UnitSystem } from '../../shared/units/measures.ts';
 import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
 import { coerceArgument } from './coerceArgument.ts';
 import { readSystem } from './readSystem.ts';
+import { runSpillFunction } from './runSpillFunction.ts';
 import { runTableFunction } from './runTableFunction.ts';
 import { shapeOf } from './shapeOf.ts';
-
-type Shown = string | number;
+import { type Shown, shownAnswer } from './shownAnswer.ts';
 
 /**
- * Runs a sheet function as a cell calls it: every argument a cell or a range, ranges of one shape, the system last.
- * A bad row answers with its sentence; the other rows are computed. A row whose ranges are all blank stays blank.
+ * Runs a sheet function as a cell calls it, the system last. Row by row: every argument a cell or a range, ranges of one
+ * shape; a bad row answers with its sentence, the other rows are computed, a row whose ranges are all blank stays blank.
+ * A function that takes lists or sheets answers as a whole, or with one sentence.
  * @returns a value, or rows by columns for a spill
  */
 export function runFunction(
@@ -23,24 +25,33 @@ export function runFunction(
 ): Shown | readonly (readonly Shown[])[] {
   try {
     if (declared.kind === 'table') return runTableFunction(declared, args);
-    return spread(declared, args);
+    const count = Object.keys(declared.params).length;
+    requireNumber(args.length, 'number of arguments', { atMost: count + 1 });
+    const system = readSystem(args[count]);
+    return declared.kind === 'row' ? spread(declared, args, system) : spill(declared, args, system);
   } catch (error) {
     return sentence(error, 'US');
+  }
+}
+
+function spill(
+  declared: SpillFunction,
+  args: readonly CellArgument[],
+  system: UnitSystem,
+): Shown | readonly (readonly Shown[])[] {
+  try {
+    return runSpillFunction(declared, args, system);
+  } catch (error) {
+    return sentence(error, system);
   }
 }
 
 function spread(
   declared: RowFunction,
   args: readonly CellArgument[],
+  system: UnitSystem,
 ): Shown | readonly (readonly Shown[])[] {
   const keys = Object.keys(declared.params);
-  if (args.length > keys.length + 1)
-    throw new InputError({
-      field: 'number of arguments',
-      rule: { kind: 'at most', limit: keys.length + 1 },
-      value: args.length,
-    });
-  const system = readSystem(args[keys.length]);
   const values = keys.map((_, index) => args[index]);
   const shape = shapeOf(declared, keys, values);
   if (shape === undefined) {
@@ -77,20 +88,12 @@ function answerRow(
         named[key] = coerceArgument(cells[index], parameter, fieldOf(key, parameter), system);
     });
     const answers = declared.compute(named as never, system); // each value was coerced by its own declaration
-    return declared.returns.map((result, index) => shown(answers[index], result.measure, system));
+    return declared.returns.map((result, index) =>
+      shownAnswer(answers[index], result.measure, system),
+    );
   } catch (error) {
     return [sentence(error, system), ...blank.slice(1)];
   }
-}
-
-function shown(
-  answer: Answer | undefined,
-  measure: keyof typeof MEASURES | undefined,
-  system: UnitSystem,
-): Shown {
-  if (typeof answer !== 'number') return answer ?? '';
-  if (!Number.isFinite(answer)) return 'no number answers this: check the inputs';
-  return measure ? fromEngine(answer, MEASURES[measure][system]) : answer;
 }
 
 function sentence(error: unknown, system: UnitSystem): string {

@@ -4,6 +4,7 @@ import { functionFacts } from '../../scripts/generate/functionFacts.ts';
 import { functionsManual } from '../../scripts/generate/functionsManual.ts';
 import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
 import type { Example, RowFunction, SheetFunction } from '../../shared/functions/defineFunction.ts';
+import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import type { CellArgument } from '../../src/functions/cellArgument.ts';
 import { runFunction } from '../../src/functions/runFunction.ts';
@@ -14,11 +15,21 @@ const EXAMPLES = ROWS.flatMap((declared) =>
   declared.examples.map((example) => ({ declared, name: declared.name, example })),
 );
 
-/** Names that the issue of the main job asks for by name. */
+const SPILLS: readonly SpillFunction[] = ALL_FUNCTIONS.filter((one) => one.kind === 'spill');
+const SPILLED = SPILLS.flatMap((declared) =>
+  declared.examples.map((example) => ({ declared, name: declared.name, example })),
+);
+
+/** Names that sheets in use call. */
 const ASKED_FOR =
-  'PIECES YIELD SHARE BATCH CUPS DOSE CUT DENSITY FLOATS BOIL PREHEAT PLATEAU SETTING OPEN_TIME CONTACT NEXT_BY CUP_TIME HEAT_USED COOL'.split(
+  'PIECES YIELD SHARE BATCH CUPS DOSE CUT DENSITY FLOATS BOIL PREHEAT PLATEAU SETTING OPEN_TIME CONTACT NEXT_BY CUP_TIME HEAT_USED COOL WINDOW HEAT_CURVE LAYER_CURVE HEAT_FIT SET_FIT OVEN_FIT DROP_FIT'.split(
     ' ',
   );
+
+/** A list of an example as the range it stands for. */
+function asColumn(one: string | number | readonly (string | number)[]): CellArgument {
+  return typeof one === 'object' ? one.map((cell) => [cell]) : one;
+}
 
 function expectShown(shown: unknown, expected: string | number, within: number | undefined): void {
   if (typeof expected === 'number' && within !== undefined)
@@ -58,11 +69,27 @@ describe('examples', () => {
     expect(answer[2]).toEqual(row);
   });
 
-  test.each(EXAMPLES)('$name names where $example.result is from', ({ example }) => {
-    const key = /^[A-Z][A-Z0-9-]{2,}/.exec(example.source)?.[0];
-    if (key !== undefined) expect(Object.keys(SOURCES)).toContain(key);
-    expect(example.source.length).toBeGreaterThan(5);
+  test.each(SPILLED)('$name $example.args spills $example.result', ({ declared, example }) => {
+    const answer = runFunction(declared, example.args.map(asColumn));
+    const [headings = [], ...rows] = Array.isArray(answer) ? answer : [];
+    expect(rows).toHaveLength(example.result.length);
+    example.result.forEach((row, index) => {
+      expect(rows[index]).toHaveLength(row.length);
+      expect(headings).toHaveLength(row.length);
+      row.forEach((expected, column) => {
+        expectShown(rows[index]?.[column], expected, example.within);
+      });
+    });
   });
+
+  test.each([...EXAMPLES, ...SPILLED])(
+    '$name names where $example.result is from',
+    ({ example }) => {
+      const key = /^[A-Z][A-Z0-9-]{2,}/.exec(example.source)?.[0];
+      if (key !== undefined) expect(Object.keys(SOURCES)).toContain(key);
+      expect(example.source.length).toBeGreaterThan(5);
+    },
+  );
 });
 
 describe('declarations', () => {
@@ -81,15 +108,15 @@ describe('declarations', () => {
       expect(declared.returns.length).toBeGreaterThan(0);
       for (const parameter of Object.values(declared.params))
         expect(parameter.about).toMatch(/\.$/);
-      if (declared.kind === 'row') expect(declared.examples.length).toBeGreaterThan(0);
+      if (declared.kind !== 'table') expect(declared.examples.length).toBeGreaterThan(0);
     },
   );
 
-  test.each(ROWS.map((declared) => ({ name: declared.name, declared })))(
+  test.each([...ROWS, ...SPILLS].map((declared) => ({ name: declared.name, declared })))(
     '$name: no optional argument before a needed one',
     ({ declared }) => {
-      const needed = Object.values(declared.params).map(
-        (parameter) => parameter.default === undefined,
+      const needed = Object.values(declared.params).map((parameter) =>
+        parameter.kind === 'list' ? !parameter.optional : parameter.default === undefined,
       );
       expect(needed.lastIndexOf(true)).toBeLessThan(
         needed.indexOf(false) === -1 ? needed.length : needed.indexOf(false),
@@ -129,10 +156,10 @@ describe('nonsense', () => {
   ];
 
   function leadIn(declared: SheetFunction): readonly CellArgument[] {
-    return declared.kind === 'row' ? (declared.examples[0]?.args ?? []) : [];
+    return declared.kind === 'table' ? [] : (declared.examples[0]?.args ?? []).map(asColumn);
   }
 
-  test.each(ROWS.map((declared) => ({ name: declared.name, declared })))(
+  test.each([...ROWS, ...SPILLS].map((declared) => ({ name: declared.name, declared })))(
     '$name answers every kind of nonsense with a sentence or a number',
     ({ declared }) => {
       Object.keys(declared.params).forEach((_, position) => {

@@ -17,6 +17,11 @@ function load(): Readonly<Record<string, unknown>> {
   return context;
 }
 
+/** A list of an example as the range it stands for. */
+function asColumn(one: unknown): unknown {
+  return Array.isArray(one) ? one.map((cell: unknown) => [cell]) : one;
+}
+
 describe('dist/Code.js', () => {
   test('is ES2019, uses no global that the platform lacks, and is small', () => {
     expect(refusedSyntax(code)).toEqual([]);
@@ -62,13 +67,15 @@ describe('dist/Code.js', () => {
       expect(call).toBeTypeOf('function');
       if (declared.kind === 'table') return;
       const example = declared.examples[0];
-      const answer = call(...(example?.args ?? []));
-      const shown = JSON.parse(JSON.stringify(Array.isArray(answer) ? answer : [[answer]]));
-      const expected = Array.isArray(example?.result) ? example.result : [example?.result];
+      const answer = call(...(example?.args ?? []).map(asColumn));
+      const shown = JSON.parse(JSON.stringify(Array.isArray(answer) ? answer.flat() : [answer]));
+      const expected = [example?.result ?? []].flat(2);
+      // A spilled table has its headings first.
+      const cells = shown.slice(shown.length - expected.length);
       for (const [index, value] of expected.entries()) {
         if (typeof value === 'number')
-          expect(shown[0][index]).toBeNear(value, { relative: example?.within ?? 0 });
-        else expect(shown[0][index]).toBe(value);
+          expect(cells[index]).toBeNear(value, { relative: example?.within ?? 0 });
+        else expect(cells[index]).toBe(value);
       }
       expect(String(call('#N/A'))).toMatch(/must be (free of errors|one of)/);
     },

@@ -1,0 +1,93 @@
+import type { ContactFit } from '../../heat/fit/contactFit.ts';
+import { fitContact } from '../../heat/fit/fitContact.ts';
+import type { HeatTrial } from '../../heat/fit/heatTrial.ts';
+import { contactRemarkWords, noContactWords } from '../../trials/contactWords.ts';
+import type { UnitSystem } from '../../units/measures.ts';
+import { defineSpill } from '../defineSpill.ts';
+import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatParts.ts';
+import { FIGURE_COLUMNS } from './figureColumns.ts';
+
+const LOSS = 'heat loss (1 is usual)';
+const CONTACT = 'contact conductance (W/m²·K)';
+
+export const POUR_HEAT_FIT = defineSpill({
+  name: 'POUR_HEAT_FIT',
+  family: 'trials',
+  about:
+    'Contact of a plate with its molds, and how much heat they lose, from mold tops read while heating.',
+  params: {
+    minutes: {
+      kind: 'list',
+      item: 'minutes',
+      measure: 'minutes',
+      about: 'Since the cold mold was put on the hot plate.',
+      bounds: { atLeast: 0, atMost: 43_200 },
+      most: 200,
+    },
+    moldTops: {
+      kind: 'list',
+      item: 'mold top',
+      measure: 'temperature',
+      about: 'Mold top read then.',
+      bounds: { atLeast: -20, atMost: 300 },
+      matches: { list: 'minutes' },
+    },
+    setting: SETTING,
+    ...BLOCK_ONLY,
+    room: ROOM,
+    finish: FINISH,
+    trialNumbers: {
+      kind: 'list',
+      item: 'trial number',
+      about: 'Which heating each reading is of; blank for one.',
+      bounds: { atLeast: 0, atMost: 1e6 },
+      matches: { list: 'minutes' },
+      optional: true,
+    },
+  },
+  returns: FIGURE_COLUMNS,
+  examples: [
+    {
+      args: [[16.05681, 16.05681], [100, 100], 132, 152.4, 101.6, 25.4, 22, 'bare', '', 'metric'],
+      result: [
+        [
+          CONTACT,
+          100,
+          6.33,
+          'heat loss taken as usual: one more reading at 50 min tells most about it',
+        ],
+        [LOSS, 1, 0.2, 'assumed'],
+      ],
+      within: 0.002,
+      source:
+        'SCIPYHEATUP: 963.409 s to 100 °C with a contact of 100, read twice; the error is this model’s own',
+    },
+  ],
+  notes:
+    'Least squares of the readings on the curve of POUR_HEAT_CURVE; a reading counts as good to 2 °C. The heat loss is a share, over the published loss of such faces; where the readings cannot tell it stays 1 and its doubt is in the contact’s error. All trials on one plate, at one setting.',
+  compute: ({ minutes, moldTops, trialNumbers, setting, room, ...block }, system) => {
+    const mold = heatingMoldOf(block);
+    const trial = { plate: { kind: 'held', setting } as const, mold, roomTemperature: room };
+    const readings = minutes.map((seconds, index) => ({ seconds, top: moldTops[index] ?? 0 }));
+    const numbers = new Set(trialNumbers);
+    const trials: readonly HeatTrial[] =
+      numbers.size === 0
+        ? [{ ...trial, readings }]
+        : [...numbers].map((number) => ({
+            ...trial,
+            readings: readings.filter((_, index) => trialNumbers[index] === number),
+          }));
+    return fitRows(fitContact(trials), system);
+  },
+});
+
+function fitRows(fit: ContactFit, system: UnitSystem) {
+  if (fit.kind === 'no fit') return [[CONTACT, 'no fit', '', noContactWords(fit.because)]];
+  const { contact, lossShare } = fit;
+  const words = fit.remarks.map((remark) => contactRemarkWords(remark, system));
+  const from = lossShare.from === 'readings' ? 'from the readings' : 'assumed';
+  return [
+    [CONTACT, contact.value, contact.standardError, words.join('; ')],
+    [LOSS, lossShare.value, lossShare.standardError, from],
+  ];
+}
