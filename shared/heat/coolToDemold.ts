@@ -14,6 +14,8 @@ export interface CoolDown {
   readonly castingStart: number;
   /** From metal to the middle of a closed cavity, or to the free surface of an open one [m], > 0 */
   readonly castingDepth: number;
+  /** Of a cavity that is no slab, on its time constant, > 0; see `cavityShapeFactor`. 1 when left out */
+  readonly shapeFactor?: number;
   /** Mean of the casting at which it keeps its shape [°C] */
   readonly demoldTemperature?: number;
   readonly conductivity?: number;
@@ -45,7 +47,7 @@ const SLOWEST = (Math.PI / 2) ** 2;
  * Time off the hot plate until pieces may come out: a casting that follows its mold, a mold that follows the room.
  *
  * Mold: T_m = T_inf + (T_m0 - T_inf) exp(-t / tau_m), tau_m as in `moldBalance`. Casting, mean: tau_c dT_c/dt = T_m - T_c,
- * tau_c = L^2 / (2.467 alpha). Solved together exactly. The core stays warmer than the mean; a thick nose wants longer.
+ * tau_c = F L^2 / (2.467 alpha). Solved together exactly. The core stays warmer than the mean; a thick nose wants longer.
  *
  * @returns seconds and which of the two governs, or `unreachable` when the surroundings are too warm
  * @throws InputError on a figure out of range, or a casting colder than its mold
@@ -80,8 +82,10 @@ function timeConstants(cooling: CoolDown) {
     castingDensity = DEFAULTS.hotDensity.value,
     castingSpecificHeat = DEFAULTS.specificHeat.value,
     castingDepth,
+    shapeFactor = 1,
   } = cooling;
   requireNumber(castingDepth, 'casting depth', { unit: 'm', greaterThan: 0 });
+  requireNumber(shapeFactor, 'shape factor', { greaterThan: 0 });
   requireNumber(conductivity, 'conductivity', { unit: 'WPerMK', greaterThan: 0 });
   requireNumber(castingDensity, 'density', { unit: 'kgPerM3', greaterThan: 0 });
   requireNumber(castingSpecificHeat, 'specific heat', { unit: 'JPerKgK', greaterThan: 0 });
@@ -91,7 +95,7 @@ function timeConstants(cooling: CoolDown) {
   return {
     settled: moldPlateau(balance, plateTemperature),
     mold: balance.timeConstant,
-    casting: castingDepth ** 2 / (SLOWEST * diffusivity),
+    casting: (shapeFactor * castingDepth ** 2) / (SLOWEST * diffusivity),
   };
 }
 

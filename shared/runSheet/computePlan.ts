@@ -64,8 +64,9 @@ export function computePlan(
     ...cup,
     ...limits,
     lowestPour: shop.lowestPour,
+    heatBudget: shop.heatBudget,
     demoldTemperature: shop.demoldTemperature,
-    coolTime: remember(index, heatKey('cool', facts), () =>
+    coolTime: remember(index, nameKey(heatKey('cool', facts), facts.moldsInUse), () =>
       planCoolDown(facts, shop, outcome.kind === 'reachable' ? outcome.plateau : outcome.top),
     ),
     minutesOfWork: work(facts, pieces, { cups: totals.cups, ovenTime }, shop),
@@ -103,13 +104,14 @@ function identity(facts: OrderFacts, shop: Shop) {
 }
 
 function plateOutcome(index: BookIndex, facts: OrderFacts): PlateOutcome {
-  const key = nameKey('plate', facts.mold.name, facts.plate.name);
-  return remember(index, key, () => planPlate(facts.mold, facts.plate, index.book.shop));
+  const { mold, plate, moldsInUse } = facts;
+  const key = nameKey('plate', mold.name, plate.name, moldsInUse);
+  return remember(index, key, () => planPlate(mold, plate, index.book.shop, moldsInUse));
 }
 
 function withClock(outcome: PlateOutcome, facts: OrderFacts, shop: Shop): OrderPlan['plate'] {
   if (outcome.kind === 'unreachable') return { kind: 'unreachable', because: outcome.because };
-  const { top: _, ...plate } = outcome;
+  const { top: _top, climb: _climb, samples: _samples, ...plate } = outcome;
   const waiting: PlatePlan = { ...plate, readyWait: shop.readyWait };
   const { firstPour } = facts.row.record;
   if (firstPour === undefined) return waiting;

@@ -96,8 +96,10 @@ export interface PlatePlan {
   /** The mold top must read this at the first pour [degC]. */
   readonly topTarget: number;
   readonly boilingPoint: number;
-  /** Where the mold top would settle at this setting [degC]. */
+  /** Where the mold top would settle at this setting, under its lid where it has one [degC]. */
   readonly plateau: number;
+  /** Where it would settle once its lid is off [degC]; absent without a lid. */
+  readonly lidOff?: number;
   /** Spare time between a hot mold and the first pour [s], from the shop's settings. */
   readonly readyWait: number;
   /** From switching a cold plate on, mold on it, to the top at its target [s]. */
@@ -158,6 +160,8 @@ export interface OrderPlan {
   readonly hardStop: number;
   /** Times one cup is heated in the run, the first cook included. */
   readonly heatings: number;
+  /** Heat that a plastisol bears in all, as seconds at 170 °C [s] */
+  readonly heatBudget: number;
   /** Share of the heat budget that one cup uses in the run; above 1 is too much. */
   readonly heatUsed: number;
   /** Copies of the mold on the plate in one round. */

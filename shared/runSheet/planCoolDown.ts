@@ -1,9 +1,12 @@
 import type { Shop } from '../book/settings.ts';
 import { InputError } from '../errors/InputError.ts';
+import { cavityShapeFactor } from '../heat/cavityShapeFactor.ts';
 import { coolToDemold } from '../heat/coolToDemold.ts';
-import { DEFAULTS } from '../material/defaults.ts';
 import { closedThickness, effectiveThickness } from './effectiveThickness.ts';
+import type { MoldFacts } from './findMold.ts';
 import type { OrderFacts } from './findOrder.ts';
+import { usualFigures } from './heatFigures.ts';
+import { openAspect } from './openAspect.ts';
 import { moldLoss } from './planPlate.ts';
 
 /**
@@ -14,22 +17,21 @@ import { moldLoss } from './planPlate.ts';
  */
 export function planCoolDown(facts: OrderFacts, shop: Shop, moldStart: number): number {
   const { mold, pattern } = facts;
-  const section = { profile: mold.profile, width: mold.cavityWidth, depth: mold.cavityDepth };
+  const { lossShare, pourLoss } = usualFigures(facts.plate, shop);
   const last = pattern.layers[pattern.layers.length - 1];
-  const poured = (last?.pourTemperature ?? shop.pourTemperature) - DEFAULTS.pourLoss.value;
+  const poured = (last?.pourTemperature ?? shop.pourTemperature) - pourLoss;
   const cooling = coolToDemold({
     mold: {
       length: mold.blockLength,
       width: mold.blockWidth,
       height: mold.blockHeight,
       contactConductance: 0,
-      lossCoefficient: moldLoss(mold),
+      lossCoefficient: lossShare * moldLoss(mold),
       roomTemperature: shop.roomTemperature,
     },
     moldStart,
     castingStart: Math.max(poured, moldStart),
-    castingDepth:
-      mold.kind === 'two-piece' ? closedThickness(section) : effectiveThickness(section, 1),
+    ...castingIn(mold),
     demoldTemperature: shop.demoldTemperature,
   });
   if (cooling.kind === 'reached') return cooling.seconds;
@@ -39,4 +41,14 @@ export function planCoolDown(facts: OrderFacts, shop: Shop, moldStart: number): 
     value: shop.demoldTemperature,
     unit: 'degC',
   });
+}
+
+/** The whole cavity, as the layer models take it: volume over wetted metal, and the shape. */
+function castingIn({ kind, profile, cavityWidth: width, cavityDepth: depth }: MoldFacts) {
+  const section = { profile, width, depth };
+  const closed = kind === 'two-piece';
+  return {
+    castingDepth: closed ? closedThickness(section) : effectiveThickness(section, 1),
+    shapeFactor: cavityShapeFactor(profile, closed ? depth / width : openAspect(section, 1)),
+  };
 }

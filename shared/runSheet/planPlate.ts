@@ -1,45 +1,23 @@
 import type { Shop } from '../book/settings.ts';
 import { boilingPoint } from '../heat/boilingPoint.ts';
-import { moldHeatUp } from '../heat/moldHeatUp.ts';
-import type { MoldOnPlate } from '../heat/moldOnPlate.ts';
-import { plateSetting } from '../heat/plateSetting.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { fromEngine, toEngine } from '../units/convert.ts';
-import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { PlateFacts } from './findPlate.ts';
+import { type HeatFigures, usualFigures } from './heatFigures.ts';
 import type { PlatePlan } from './plan.ts';
-import { rounded, sayTemperature } from './say.ts';
-
-/**
- * The setting is chosen so that the mold top would settle this far above its target [K]. At the target itself the last
- * degree takes for ever; 10 K above, the target is reached after about 2.2 time constants. A choice, not a fact.
- */
-const PLATEAU_MARGIN = 10;
-
-/** Steps of a dial that can be set by eye, 5 degrees of either scale. */
-const DIAL_STEP = 5;
+import { type PlateHeat, plateHeat, topTargetOf } from './plateHeat.ts';
+import { plateSettingFor } from './plateSettingFor.ts';
+import { tooCool } from './tooCool.ts';
 
 /** What the plate does to the mold, before clock times. */
-export type PlateOutcome =
-  | (Omit<PlatePlan, 'onAt' | 'readyAt' | 'readyWait'> & { readonly top: number })
-  | { readonly kind: 'unreachable'; readonly because: string; readonly top: number };
-
-/** A mold on its plate with the shop's room, the plate's fitted conductance or the default of its kind, and the finish's heat loss. */
-function moldOnPlate(mold: MoldFacts, plate: PlateFacts, shop: Shop): MoldOnPlate {
-  const usual =
-    plate.kind === 'thin griddle'
-      ? DEFAULTS.contactConductanceGriddle
-      : DEFAULTS.contactConductanceThickPlate;
-  return {
-    length: mold.blockLength,
-    width: mold.blockWidth,
-    height: mold.blockHeight,
-    contactConductance: plate.contactConductance ?? usual.value,
-    lossCoefficient: moldLoss(mold),
-    roomTemperature: shop.roomTemperature,
-  };
-}
+export type PlateOutcome = Pick<PlateHeat, 'climb' | 'samples'> & {
+  readonly setting: number;
+  /** What the mold top can be counted on to read at the first pour [degC] */
+  readonly top: number;
+} & (
+    | Omit<PlatePlan, 'onAt' | 'readyAt' | 'readyWait'>
+    | { readonly kind: 'unreachable'; readonly because: string }
+  );
 
 /** Heat loss of the mold's outside by its finish [W/(m2 K)]. */
 export function moldLoss(mold: MoldFacts): number {
@@ -47,55 +25,36 @@ export function moldLoss(mold: MoldFacts): number {
 }
 
 /**
- * Dial setting, plateau and heat-up time of a mold on its plate; `top` is what the mold top can be counted on to read at the first pour.
- * The setting is rounded up to a step of the dial and kept within its range.
+ * Dial setting, plateau, heat-up and climb of molds on their plate, by the accurate path.
+ * @param count - copies of the mold on the plate in one round
  */
-export function planPlate(mold: MoldFacts, plate: PlateFacts, shop: Shop): PlateOutcome {
-  const block = moldOnPlate(mold, plate, shop);
-  const boiling = boilingPoint(shop.elevation);
-  const target = boiling + shop.topTarget;
-  if (plate.highestSetting <= target) return tooCool(plate, shop, target, shop.roomTemperature);
-  const wanted = plateSetting({
-    mold: block,
-    target,
-    margin: PLATEAU_MARGIN,
-    lowestSetting: shop.roomTemperature,
-    highestSetting: plate.highestSetting,
-  });
-  const least = Math.max(
-    wanted.kind === 'setting' ? wanted.setting : plate.highestSetting,
-    plate.lowestSetting ?? shop.roomTemperature,
-  );
-  const setting = Math.min(dialStep(least, shop.units), plate.highestSetting);
-  const { plateau, time } = moldHeatUp(
-    { mold: block, plateSetting: setting, plateWarmUp: plate.warmUp },
-    target,
-  );
-  if (time.kind === 'unreachable') return tooCool(plate, shop, target, plateau);
+export function planPlate(
+  mold: MoldFacts,
+  plate: PlateFacts,
+  shop: Shop,
+  count: number,
+  figures: HeatFigures = usualFigures(plate, shop),
+): PlateOutcome {
+  const set = { count, figures };
+  const setting = plateSettingFor(mold, plate, shop, set);
+  const heat = plateHeat(mold, plate, shop, { ...set, setting, effort: 'exact' });
+  const { plateau, heatUp, lidOff, climb, samples } = heat;
+  if (heatUp === undefined) {
+    const because = tooCool(mold, plate, shop, { ...set, setting });
+    return { kind: 'unreachable', because, setting, top: plateau, climb, samples };
+  }
+  const target = topTargetOf(shop);
   return {
     kind: 'reachable',
     plate: plate.name,
     setting,
     topTarget: target,
-    boilingPoint: boiling,
+    boilingPoint: boilingPoint(shop.elevation),
     plateau,
-    heatUp: time.seconds,
+    ...(lidOff === undefined ? {} : { lidOff }),
+    heatUp,
     top: target,
+    climb,
+    samples,
   };
-}
-
-function dialStep(setting: number, system: UnitSystem): number {
-  const unit = MEASURES.temperature[system];
-  return toEngine(rounded(fromEngine(setting, unit), DIAL_STEP, 'up'), unit);
-}
-
-function tooCool(plate: PlateFacts, shop: Shop, target: number, top: number): PlateOutcome {
-  const highest = sayTemperature(plate.highestSetting, shop.units);
-  const reached = sayTemperature(top, shop.units, 'down');
-  const wanted = sayTemperature(target, shop.units, 'up');
-  const why =
-    plate.highestSetting <= target
-      ? `the highest setting of ${plate.name}, ${highest}, is below the ${wanted} that the mold top must read: use a hotter plate`
-      : `at the highest setting of ${plate.name}, ${highest}, the mold top settles at ${reached}, short of ${wanted}: lay a lid over the mold, flatten its contact with the plate, or use a hotter plate`;
-  return { kind: 'unreachable', because: why, top };
 }

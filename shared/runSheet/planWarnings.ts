@@ -38,7 +38,7 @@ export function planWarnings(
     ),
     ...refusedSettings(index),
     ...remember(index, nameKey('heat', mold.name, facts.plate.name, facts.moldsInUse), () =>
-      heatWarnings(facts, plate),
+      heatWarnings(facts, plate, shop.units),
     ),
     ...layerWarnings(facts, layers, { remedies, top }, shop),
     ...cupWarnings(cup, pieces, layers, shop),

@@ -1,14 +1,19 @@
+import type { UnitSystem } from '../../units/measures.ts';
 import type { OrderFacts } from '../findOrder.ts';
 import type { OrderPlan, Warning } from '../plan.ts';
-import { sayDuration, sayShare } from '../say.ts';
+import { sayDuration, sayShare, sayTemperature } from '../say.ts';
 
 /** A heat-up longer than this is better shortened than waited for [s]. */
 const LONG_HEAT_UP = 3600;
 
 /** Plate, fit and contact of a run. */
-export function heatWarnings(facts: OrderFacts, plate: OrderPlan['plate']): readonly Warning[] {
+export function heatWarnings(
+  facts: OrderFacts,
+  plate: OrderPlan['plate'],
+  system: UnitSystem,
+): readonly Warning[] {
   const texts = [
-    ...plateTexts(plate),
+    ...plateTexts(facts, plate, system),
     ...fitTexts(facts),
     ...(facts.plate.contactConductance === undefined
       ? [
@@ -19,12 +24,24 @@ export function heatWarnings(facts: OrderFacts, plate: OrderPlan['plate']): read
   return texts.map((text) => ({ about: 'heat', text }));
 }
 
-function plateTexts(plate: OrderPlan['plate']): readonly string[] {
+function plateTexts(
+  facts: OrderFacts,
+  plate: OrderPlan['plate'],
+  system: UnitSystem,
+): readonly string[] {
   if (plate.kind === 'unreachable') return [`The mold will not get hot enough: ${plate.because}.`];
-  if (plate.heatUp <= LONG_HEAT_UP) return [];
-  return [
-    `The mold takes ${sayDuration(plate.heatUp)} to get hot: a lid over it or a flatter contact with the plate shortens that.`,
-  ];
+  const { heatUp, lidOff, topTarget } = plate;
+  const texts: string[] = [];
+  const cure = facts.plate.lid === 'lid' ? '' : 'a lid over it or ';
+  if (heatUp > LONG_HEAT_UP)
+    texts.push(
+      `The mold takes ${sayDuration(heatUp)} to get hot: ${cure}a flatter contact with the plate shortens that.`,
+    );
+  if (lidOff !== undefined && lidOff < topTarget)
+    texts.push(
+      `Without its lid the mold top falls back to ${sayTemperature(lidOff, system, 'down')}, below the ${sayTemperature(topTarget, system, 'up')} that it must read: lift the lid only to pour, or use a hotter plate.`,
+    );
+  return texts;
 }
 
 function fitTexts({ mold, moldsInUse, plate }: OrderFacts): readonly string[] {

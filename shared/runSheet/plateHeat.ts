@@ -1,0 +1,131 @@
+import type { Shop } from '../book/settings.ts';
+import { boilingPoint } from '../heat/boilingPoint.ts';
+import { followPlate, type PlatePoint, type Precision } from '../heat/heatUp/followPlate.ts';
+import type { Heater, PlateRun } from '../heat/heatUp/plateRun.ts';
+import { runUntilHot } from '../heat/heatUp/runUntilHot.ts';
+import { placeOf, stateAt } from '../heat/heatUp/stateAt.ts';
+import { steadyPlate } from '../heat/heatUp/steadyPlate.ts';
+import type { MoldReading } from '../heat/solver/moldCourse.ts';
+import type { MoldFacts } from './findMold.ts';
+import type { PlateFacts } from './findPlate.ts';
+import { type PlateSet, plateSetup, withoutLid } from './plateSetup.ts';
+
+export interface PlateHeatWanted extends PlateSet {
+  /** Quick: within a second or two, for many drawn figures. */
+  readonly effort: 'exact' | 'quick';
+  /** Moments of the samples since switch-on, in order [s]; a bit beyond the first pour when left out */
+  readonly moments?: readonly number[];
+}
+
+export interface PlateSample {
+  /** Since switch-on [s] */
+  readonly seconds: number;
+  /** Surface of the plate, and mold top [degC] */
+  readonly plate: number;
+  readonly top: number;
+}
+
+/** What a plate, as set, does to the molds on it. */
+export interface PlateHeat {
+  /** Where the mold top settles, under the lid where there is one [degC] */
+  readonly plateau: number;
+  /** Where it settles once the lid is off [degC]; absent without a lid, and where the target is never read */
+  readonly lidOff?: number;
+  /** From switching the cold plate on to the top at its target [s]; absent: never */
+  readonly heatUp?: number;
+  /** Mold top from the moment it reads its target, a lid taken off then; the plateau alone where it never does */
+  readonly climb: readonly MoldReading[];
+  readonly samples: readonly PlateSample[];
+}
+
+/** Of the climb: as long as a long round takes, and between readings [s]. */
+const CLIMB = 2700;
+const CLIMB_STEP = 60;
+/** Of the samples: past the first pour, in all where the target is never read [s]; how many steps. */
+const BEYOND = 600;
+const LONGEST_SHOWN = 7200;
+const STEPS = 40;
+
+/** Errors of 0.01 K in the top, and of 0.1 K. */
+const PRECISION: Readonly<Record<PlateHeatWanted['effort'], Precision>> = {
+  exact: { tolerance: 1e-3, longestStep: 120 },
+  quick: { tolerance: 0.05, longestStep: 600 },
+};
+
+/** What the mold top must read at the first pour [degC]. */
+export function topTargetOf(shop: Shop): number {
+  return boilingPoint(shop.elevation) + shop.topTarget;
+}
+
+/**
+ * How plate and molds heat up, and how the mold goes on climbing while it is poured: `heatUpCourse` for a plate of the book.
+ *
+ * The plate's heat capacity follows from its bare warm-up; molds share its watts, and cover part of what it would lose. The
+ * swing of the thermostat is averaged out but for its first overshoot. Metal poured into is not warmed by the plastic.
+ *
+ * @throws InputError on a figure out of range
+ */
+export function plateHeat(
+  mold: MoldFacts,
+  plate: PlateFacts,
+  shop: Shop,
+  wanted: PlateHeatWanted,
+): PlateHeat {
+  const precision = PRECISION[wanted.effort];
+  const { moments } = wanted;
+  const target = topTargetOf(shop);
+  const setup = plateSetup(mold, plate, shop, wanted);
+  const { run, points, times, settled } = runUntilHot(setup, { target, duration: 1, precision });
+  const plateau = settled.tops[0] ?? shop.roomTemperature;
+  const [time] = times;
+  if (time?.kind !== 'reached') {
+    const shown = moments ?? evenly(LONGEST_SHOWN);
+    const cold = followFor(run, endOf(shown), precision);
+    const climb = [{ time: 0, temperature: plateau }];
+    return { plateau, climb, samples: samplesOf(cold, shown) };
+  }
+  const heatUp = time.seconds;
+  const shown = moments ?? evenly(heatUp + Math.min(CLIMB, shop.readyWait + BEYOND));
+  const molds = run.molds.map((one) => withoutLid(one, plate));
+  const open = { ...run, molds, start: stateAt(points, heatUp) };
+  const place = placeOf(points, heatUp);
+  const longest = Math.max(CLIMB, endOf(shown) - heatUp);
+  const after = followFor(open, longest, precision, points[place]?.heater);
+  const climb = evenly(CLIMB, CLIMB / CLIMB_STEP).map((at) => ({
+    time: at,
+    temperature: topOf(stateAt(after, at)),
+  }));
+  const later = after.map((point) => ({ ...point, time: heatUp + point.time }));
+  const course = [...points.slice(0, place + 1), ...later];
+  const heat = { plateau, heatUp, climb, samples: samplesOf(course, shown) };
+  if (plate.lid === 'none') return heat;
+  return { ...heat, lidOff: steadyPlate(run.plate, molds, run.room).tops[0] ?? plateau };
+}
+
+function followFor(run: PlateRun, seconds: number, precision: Precision, heater?: Heater) {
+  const until = { duration: seconds, longest: seconds, done: () => true, precision };
+  return followPlate(run, heater ? { ...until, heater } : until);
+}
+
+function samplesOf(
+  points: readonly PlatePoint[],
+  moments: readonly number[],
+): readonly PlateSample[] {
+  return moments.map((seconds) => {
+    const state = stateAt(points, seconds);
+    return { seconds, plate: state[0] ?? 0, top: topOf(state) };
+  });
+}
+
+/** Plate and one block: the block's temperature is its top's. */
+function topOf(state: readonly number[]): number {
+  return state[1] ?? 0;
+}
+
+function evenly(end: number, steps = STEPS): readonly number[] {
+  return Array.from({ length: steps + 1 }, (_, index) => (end * index) / steps);
+}
+
+function endOf(moments: readonly number[]): number {
+  return moments[moments.length - 1] ?? 0;
+}
