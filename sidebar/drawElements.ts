@@ -1,19 +1,17 @@
-import { requireChoice } from '../shared/errors/requireChoice.ts';
-import {
-  ELEMENT_ATTRIBUTES,
-  ELEMENT_TAGS,
-  type PlainElement,
-} from '../shared/runSheet/runSheetElements.ts';
+import { checkedElement } from '../shared/runSheet/checkedElement.ts';
+import type { PlainElement } from '../shared/runSheet/plainElement.ts';
+
+const SVG = 'http://www.w3.org/2000/svg';
 
 /**
- * Draws a tree of plain elements into a page. Texts become text nodes, never markup; unlisted tags and attributes are refused.
+ * Draws a tree of plain elements into a page. Texts become text nodes, never markup; what is not on the lists is refused.
  * @param page - the document that the elements are made in
- * @throws InputError for an unlisted tag or attribute
+ * @throws InputError for an unlisted tag or attribute, and for a drawing's attribute that holds another kind of value
  */
-export function drawElements(element: PlainElement, page: Document = document): HTMLElement {
-  const drawn = page.createElement(requireChoice(element.tag, 'tag', ELEMENT_TAGS));
-  for (const [name, value] of Object.entries(element.attributes))
-    drawn.setAttribute(requireChoice(name, 'attribute', ELEMENT_ATTRIBUTES), value);
+export function drawElements(element: PlainElement, page: Document = document): Element {
+  const { tag, kind, attributes } = checkedElement(element);
+  const drawn = kind === 'svg' ? page.createElementNS(SVG, tag) : page.createElement(tag);
+  for (const [name, value] of attributes) drawn.setAttribute(name, value);
   for (const child of element.children)
     drawn.appendChild(
       typeof child === 'string' ? page.createTextNode(child) : drawElements(child, page),

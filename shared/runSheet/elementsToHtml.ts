@@ -1,5 +1,5 @@
-import { requireChoice } from '../errors/requireChoice.ts';
-import { ELEMENT_ATTRIBUTES, ELEMENT_TAGS, type PlainElement } from './runSheetElements.ts';
+import { checkedElement } from './checkedElement.ts';
+import type { PlainElement } from './plainElement.ts';
 
 const VOID_TAGS: readonly string[] = ['col'];
 
@@ -12,16 +12,14 @@ const ESCAPES: Readonly<Record<string, string>> = {
 };
 
 /**
- * A tree of plain elements as HTML text. Every text and attribute value is escaped; a tag or attribute that is not on the list is refused.
- * @throws InputError for an unlisted tag or attribute
+ * A tree of plain elements as HTML text. Every text and attribute value is escaped; what is not on the lists is refused.
+ * @throws InputError for an unlisted tag or attribute, and for a drawing's attribute that holds another kind of value
  */
 export function elementsToHtml(element: PlainElement): string {
-  const tag = requireChoice(element.tag, 'tag', ELEMENT_TAGS);
-  const attributes = Object.entries(element.attributes)
-    .map(([name, value]) => {
-      const known = requireChoice(name, 'attribute', ELEMENT_ATTRIBUTES);
-      return ` ${known}="${escapeHtml(value)}"`;
-    })
+  const checked = checkedElement(element);
+  const { tag } = checked;
+  const attributes = checked.attributes
+    .map(([name, value]) => ` ${name}="${escapeHtml(value)}"`)
     .join('');
   if (VOID_TAGS.includes(tag)) return `<${tag}${attributes}>`;
   const children = element.children

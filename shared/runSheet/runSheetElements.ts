@@ -6,41 +6,7 @@ import type {
   SheetFact,
   SheetSection,
 } from './documentTypes.ts';
-
-/** Tags that a run sheet is drawn with; nothing that runs, loads or links. */
-export const ELEMENT_TAGS = [
-  'article',
-  'header',
-  'section',
-  'h1',
-  'h2',
-  'h3',
-  'p',
-  'div',
-  'span',
-  'ul',
-  'li',
-  'table',
-  'colgroup',
-  'col',
-  'thead',
-  'tbody',
-  'tr',
-  'th',
-  'td',
-] as const;
-
-/** Attributes that an element may carry; `width` is a share for `col` and becomes a style of the drawing side. */
-export const ELEMENT_ATTRIBUTES = ['class', 'scope', 'span', 'width', 'aria-label'] as const;
-
-type ElementTag = (typeof ELEMENT_TAGS)[number];
-
-/** An element as plain data: text stays text whatever it holds. */
-export interface PlainElement {
-  readonly tag: ElementTag;
-  readonly attributes: Readonly<Partial<Record<(typeof ELEMENT_ATTRIBUTES)[number], string>>>;
-  readonly children: readonly (PlainElement | string)[];
-}
+import type { ElementTag, PlainElement } from './plainElement.ts';
 
 /** Sections side by side at the top of the page, and those across it below. */
 const SIDE: readonly SectionName[] = ['cautions', 'plate'];

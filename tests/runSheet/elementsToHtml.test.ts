@@ -1,13 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { elementsToHtml, escapeHtml } from '../../shared/runSheet/elementsToHtml.ts';
+import { ELEMENT_TAGS, type PlainElement } from '../../shared/runSheet/plainElement.ts';
 import { planOrder } from '../../shared/runSheet/planOrder.ts';
 import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
-import {
-  ELEMENT_TAGS,
-  type PlainElement,
-  runSheetElements,
-} from '../../shared/runSheet/runSheetElements.ts';
+import { runSheetElements } from '../../shared/runSheet/runSheetElements.ts';
 import { DEMO, demoBook, withChange } from './demoBook.ts';
 import { HOSTILE } from './hostile.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PlainElement } from '../../shared/runSheet/runSheetElements.ts';
+import type { PlainElement } from '../../shared/runSheet/plainElement.ts';
 import { drawElements } from '../../sidebar/drawElements.ts';
 import { HOSTILE } from '../runSheet/hostile.ts';
 

@@ -1,0 +1,25 @@
+import type { PlainElement } from '../runSheet/plainElement.ts';
+import { heatTrialPicture } from './heatTrialPicture.ts';
+import { heatUpPicture } from './heatUpPicture.ts';
+import { layerProfilePicture } from './layerProfilePicture.ts';
+import { layerTimelinePicture } from './layerTimelinePicture.ts';
+import type { Picture } from './pictures.ts';
+
+const HEIGHTS = { 'heat-up': 380, 'layer-profile': 360, 'heat-trial': 420 } as const;
+
+/**
+ * Draws any picture.
+ * @param width - [px], at least 300; the height follows from what is drawn
+ */
+export function drawPicture(picture: Picture, width: number): PlainElement {
+  switch (picture.kind) {
+    case 'heat-up':
+      return heatUpPicture(picture, { width, height: HEIGHTS[picture.kind] });
+    case 'layer-timeline':
+      return layerTimelinePicture(picture, { width, looks: 'plain' });
+    case 'layer-profile':
+      return layerProfilePicture(picture, { width, height: HEIGHTS[picture.kind] });
+    case 'heat-trial':
+      return heatTrialPicture(picture, { width, height: HEIGHTS[picture.kind] });
+  }
+}

@@ -1,0 +1,63 @@
+import { formatClock } from '../book/clock.ts';
+import type { PlainElement } from '../runSheet/plainElement.ts';
+import { sayDuration, sayTemperature } from '../runSheet/say.ts';
+import type { EndLabel } from './endLabels.ts';
+import type { EventLine } from './eventLines.ts';
+import type { HeatUp } from './heatUp.ts';
+import type { LegendItem } from './legend.ts';
+import { GRAY, shape } from './svg.ts';
+
+export type Target = NonNullable<HeatUp['target']>;
+
+/** Moments in minutes from switch-on; with clock times where the run has them. */
+export function eventsOf(
+  { seconds, firstPour, onAt }: Target,
+  { system }: HeatUp,
+): readonly EventLine[] {
+  const clock = (after: number) =>
+    onAt === undefined ? '' : `, ${formatClock(onAt + after / 60, system)}`;
+  return [
+    { x: 0, text: `plate on${clock(0)}` },
+    { x: seconds / 60, text: `mold top hot, ${sayDuration(seconds, 'up')}${clock(seconds)}` },
+    { x: firstPour / 60, text: `first pour, ${sayDuration(firstPour, 'up')}${clock(firstPour)}` },
+  ];
+}
+
+/** Names at the ends of curves and lines; y in degC. */
+export function labelsOf({ course, target, system }: HeatUp): readonly EndLabel[] {
+  const last = course[course.length - 1];
+  const curves =
+    last === undefined
+      ? []
+      : [
+          { y: last.plate, text: `plate ${sayTemperature(last.plate, system)}` },
+          { y: last.top, text: `mold top ${sayTemperature(last.top, system)}`, isBold: true },
+        ];
+  if (target === undefined) return curves;
+  const { top, boilingPoint } = target;
+  return [
+    ...curves,
+    { y: top, text: `must read ${sayTemperature(top, system, 'up')}` },
+    { y: boilingPoint, text: `water boils ${sayTemperature(boilingPoint, system)}` },
+  ];
+}
+
+/** What band and bar mean. */
+export function legendOf({ target }: HeatUp): readonly LegendItem[] {
+  const band: LegendItem = {
+    draw: (x, y) => [shape('rect', { x, y: y - 6, width: 24, height: 12, fill: GRAY.band })],
+    text: 'mold top in nine of ten cases',
+  };
+  if (target?.band === undefined) return [band];
+  const hot: LegendItem = {
+    draw: (x, y) => [hotBar(x, x + 24, y)],
+    text: 'hot enough, nine of ten cases',
+  };
+  return [band, hot];
+}
+
+/** From the earliest to the latest moment at which the top may be hot enough. */
+export function hotBar(from: number, to: number, y: number): PlainElement {
+  const looks = { fill: '#fff', stroke: GRAY.text, 'stroke-width': 1.4 };
+  return shape('rect', { x: from, y: y - 4, width: Math.max(to - from, 0), height: 8, ...looks });
+}

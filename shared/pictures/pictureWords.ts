@@ -1,0 +1,19 @@
+import { heatTrialWords } from './heatTrialWords.ts';
+import { heatUpWords } from './heatUpWords.ts';
+import { layerProfileWords } from './layerProfileWords.ts';
+import { layerTimelineWords } from './layerTimelineWords.ts';
+import type { Picture } from './pictures.ts';
+
+/** The text alternative of a picture. */
+export function pictureWords(picture: Picture): string {
+  switch (picture.kind) {
+    case 'heat-up':
+      return heatUpWords(picture);
+    case 'layer-timeline':
+      return layerTimelineWords(picture);
+    case 'layer-profile':
+      return layerProfileWords(picture);
+    case 'heat-trial':
+      return heatTrialWords(picture);
+  }
+}

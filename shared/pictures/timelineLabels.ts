@@ -1,0 +1,65 @@
+import type { PlainElement } from '../runSheet/plainElement.ts';
+import { sayCount, sayDuration } from '../runSheet/say.ts';
+import { fitText, textWidth } from './fitText.ts';
+import type { TimelineLayer } from './layerTimeline.ts';
+import { FONT, words } from './svg.ts';
+
+/** Where the words of a row go [px]. */
+interface RowRoom {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly width: number;
+  readonly looks: 'plain' | 'small';
+}
+
+/** Name and open time before the row, its window behind it; a small picture has the name only. */
+export function rowWords(
+  layer: TimelineLayer,
+  { left, right, top, width, looks }: RowRoom,
+): readonly PlainElement[] {
+  const room = left - 10;
+  if (looks === 'small')
+    return [
+      words(2, top + 11, fitText(layer.name, room, FONT.small), { size: FONT.small, isBold: true }),
+    ];
+  const beside = width - right - 14;
+  return [
+    words(6, top + 17, fitText(layer.name, room, FONT.plain), { isBold: true }),
+    words(6, top + 34, fitText(openWords(layer), room, FONT.small), { size: FONT.small }),
+    ...(beside < 40 ? [] : windowLines(layer)).map((line, index) =>
+      words(right + 12, top + 17 + index * 17, fitText(line, beside, FONT.small), {
+        size: FONT.small,
+      }),
+    ),
+  ];
+}
+
+/** Until when a layer moves, and the stops of its pour. */
+export function openWords({ openTime, run }: TimelineLayer): string {
+  const open =
+    openTime.kind === 'stays open'
+      ? 'stays open'
+      : `moves ${sayDuration(openTime.seconds, 'down')}`;
+  return run.stops === 0 ? open : `${open}, ${sayCount(run.stops, 'stop')}`;
+}
+
+/** The longer of the two lines about a window. */
+export function windowWords(layer: TimelineLayer): string {
+  const [first = '', second = ''] = windowLines(layer);
+  return textWidth(first, 1) > textWidth(second, 1) ? first : second;
+}
+
+function windowLines({ window }: TimelineLayer): readonly string[] {
+  if (window === undefined) return [];
+  if (window.kind === 'none') return ['no time', 'to follow'];
+  const start = `after ${sayDuration(window.earliest, 'up')}`;
+  return window.kind === 'from'
+    ? [start, 'any time']
+    : [start, `until ${sayDuration(window.latest, 'down')}`];
+}
+
+/** Room that the widest of the texts takes [px]. */
+export function widest(texts: readonly string[]): number {
+  return Math.max(0, ...texts.map((text) => textWidth(text, FONT.plain)));
+}

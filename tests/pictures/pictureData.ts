@@ -1,0 +1,106 @@
+import type { HeatTrialPictured } from '../../shared/pictures/heatTrial.ts';
+import type { HeatUp } from '../../shared/pictures/heatUp.ts';
+import type { LayerProfile } from '../../shared/pictures/layerProfile.ts';
+import type { LayerTimeline } from '../../shared/pictures/layerTimeline.ts';
+
+const ROOM = 20;
+
+/** A mold top that climbs toward `end` [degC], constructed: e-folding in 9 min. */
+function climbing(seconds: number, end: number): number {
+  return ROOM + (end - ROOM) * (1 - Math.exp(-seconds / 540));
+}
+
+const COURSE = Array.from({ length: 61 }, (_, index) => {
+  const seconds = index * 60;
+  return {
+    seconds,
+    plate: Math.min(130, ROOM + seconds * 0.23),
+    top: climbing(seconds, 112),
+    low: climbing(seconds, 105),
+    high: climbing(seconds * 1.2, 119),
+  };
+});
+
+/** Constructed, not solved: a griddle at 130 degC, 2,400 ft up. */
+export const HEAT_UP: HeatUp = {
+  kind: 'heat-up',
+  system: 'US',
+  course: COURSE,
+  readings: [
+    { trial: 'T-1', seconds: 300, top: 60 },
+    { trial: 'T-1', seconds: 600, top: 82 },
+    { trial: 'T-1', seconds: 1200, top: 103 },
+    { trial: 'T-4', seconds: 480, top: 76 },
+    { trial: 'T-4', seconds: 1500, top: 104 },
+  ],
+  target: {
+    top: 100.5,
+    boilingPoint: 97.6,
+    setting: 130,
+    seconds: 1123,
+    band: { low: 830, high: 1710 },
+    plateau: 112,
+    plateauBand: { low: 105, high: 119 },
+    firstPour: 1423,
+    onAt: 516,
+  },
+};
+
+/** Three layers over 16 cavities at 4 s. */
+export const TIMELINE: LayerTimeline = {
+  kind: 'layer-timeline',
+  layers: [
+    {
+      name: '1 belly',
+      run: { firstAt: 0, lastAt: 60, stops: 0 },
+      openTime: { kind: 'seconds', seconds: 48 },
+      bands: { open: { low: 30, high: 80 } },
+    },
+    {
+      name: '2 line',
+      run: { firstAt: 70, lastAt: 130, stops: 1, wait: { shortest: 70, longest: 70 } },
+      openTime: { kind: 'seconds', seconds: 20 },
+      window: { kind: 'between', earliest: 25, latest: 110 },
+      bands: {
+        open: { low: 15, high: 30 },
+        earliest: { low: 18, high: 38 },
+        latest: { low: 85, high: 160 },
+      },
+    },
+    {
+      name: '3 back',
+      run: { firstAt: 190, lastAt: 250, stops: 0, wait: { shortest: 120, longest: 120 } },
+      openTime: { kind: 'stays open' },
+      window: { kind: 'from', earliest: 42 },
+      bands: { open: {}, earliest: { low: 30, high: 66 }, latest: { low: 200 } },
+    },
+  ],
+};
+
+const HEIGHTS = Array.from({ length: 13 }, (_, index) => index * 0.0005);
+
+export const PROFILE: LayerProfile = {
+  kind: 'layer-profile',
+  system: 'US',
+  names: ['1 belly', '2 line', '3 back'],
+  seams: [0.002, 0.003, 0.006],
+  setTemperature: 105,
+  bondTemperature: 90,
+  profiles: [30, 90, 180, 400].map((time) => ({
+    time,
+    heights: HEIGHTS,
+    temperatures: HEIGHTS.map((height) => 100 + 60 * Math.exp(-time / 150) * (height / 0.006)),
+  })),
+};
+
+export const TRIAL: HeatTrialPictured = {
+  kind: 'heat-trial',
+  title: 'Round stick 5 in on Griddle A, set to 270 °F',
+  system: 'US',
+  target: 100.5,
+  curve: Array.from({ length: 31 }, (_, index) => ({
+    seconds: index * 60,
+    top: climbing(index * 60, 112),
+  })),
+  readings: HEAT_UP.readings,
+};
