@@ -2,7 +2,7 @@ import { requireNumber } from '../errors/requireNumber.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 
 /** Temperature at which heat history is counted one for one [°C]. */
-const HEAT_REFERENCE = 170;
+export const HEAT_REFERENCE = 170;
 
 const GAS_CONSTANT = 8.314462618; // J/(mol K), exact in the SI of 2019
 const ABSOLUTE_ZERO = -273.15; // °C

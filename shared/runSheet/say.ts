@@ -59,6 +59,12 @@ export function sayDuration(seconds: number, rounding: Rounding = 'nearest'): st
   return rest === 0 ? `${minutes} min` : `${minutes} min ${rest} s`;
 }
 
+/** A moment of a run as a stopwatch shows it: `2:05`. @param seconds - [s], >= 0 */
+export function sayStopwatch(seconds: number): string {
+  const whole = Math.round(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
 /** A number of things: `1 cup`, `3 cups`. */
 export function sayCount(count: number, one: string, many = `${one}s`): string {
   return `${formatPlain(count)} ${count === 1 ? one : many}`;

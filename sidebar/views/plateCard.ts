@@ -1,6 +1,10 @@
 import type { OrderPlan } from '../../shared/runSheet/plan.ts';
-import { sayDuration, sayTemperature } from '../../shared/runSheet/say.ts';
-import { plateOnText, READING_ADVICE } from '../../shared/runSheet/sections/plateSection.ts';
+import { sayTemperature } from '../../shared/runSheet/say.ts';
+import {
+  heatUpLine,
+  plateOnText,
+  READING_ADVICE,
+} from '../../shared/runSheet/sections/plateSection.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import { facts } from './facts.ts';
@@ -23,12 +27,10 @@ export function plateCard(plan: OrderPlan): HTMLElement {
       ['Set to', sayTemperature(plate.setting, system)],
       ['Switch on at', plateOnText(plan, plate)],
       ['Mold top must read', sayTemperature(plate.topTarget, system, 'up')],
+      ['Water boils here at', sayTemperature(plate.boilingPoint, system)],
     ]),
-    el(
-      'p',
-      {},
-      `The top gets there in about ${sayDuration(plate.heatUp)}. A dial at its mark is not yet a hot mold.`,
-    ),
+    el('p', {}, 'A dial at its mark is not yet a hot mold.'),
+    el('p', { class: 'small' }, heatUpLine(plan, plate)),
     el('p', { class: 'small' }, READING_ADVICE),
   );
 }

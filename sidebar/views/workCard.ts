@@ -3,11 +3,18 @@ import {
   sayCount,
   sayDuration,
   sayGrams,
+  sayShare,
   sayTemperature,
   sayVolume,
 } from '../../shared/runSheet/say.ts';
+import { sayTimeBand } from '../../shared/runSheet/sayCertainty.ts';
 import { el } from '../page/el.ts';
 import { facts } from './facts.ts';
+
+function cupBand({ detail }: OrderPlan): string {
+  const band = sayTimeBand(detail?.cupTime);
+  return band === '' ? '' : ` (${band})`;
+}
 
 /** The run as a whole: plastisol, cooking, pace, cooling, hands-on time. */
 export function workCard(plan: OrderPlan): HTMLElement {
@@ -23,13 +30,17 @@ export function workCard(plan: OrderPlan): HTMLElement {
       ],
       [
         'Cook each cup',
-        `about ${sayDuration(plan.cookTime)} in bursts, to ${sayTemperature(plan.cookTemperature, system)}`,
+        `about ${sayDuration(plan.cookTime)} in ${sayCount(plan.cookBursts, 'burst')}, to ${sayTemperature(plan.cookTemperature, system)}`,
+      ],
+      [
+        'Heat behind a cup',
+        `${sayShare(plan.heatUsed)} of what it bears, ${sayCount(plan.heatings, 'heating')}`,
       ],
       ['Never above', sayTemperature(plan.hardStop, system, 'down')],
       ['Back to heat below', sayTemperature(plan.lowestPour, system, 'up')],
       [
         'A cup pours',
-        `${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} in ${sayDuration(plan.cupTime, 'down')}`,
+        `${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} in ${sayDuration(plan.cupTime, 'down')}${cupBand(plan)}`,
       ],
       [
         'Demold below',

@@ -1,16 +1,15 @@
 import type { Book } from '../../shared/book/book.ts';
-import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import type { Missing, OrderPlan } from '../../shared/runSheet/plan.ts';
-import { planRow } from '../../shared/runSheet/planOrder.ts';
 import type { OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
+import { planInDetailNow } from './planInDetailNow.ts';
 
 /** The plan of an order by its number, or everything that keeps it from being made. */
 export function planFor(book: Book, { order, firstPour }: OrderPayload): OrderPlan | Refused {
   const found = orderInBook(book, order);
   const row = isRefused(found) ? found : withFirstPour(found, firstPour);
   if (isRefused(row)) return row;
-  const plan = planRow(indexBook(book), row);
+  const plan = planInDetailNow(book, row);
   if (plan.kind === 'plan') return plan;
   return {
     kind: 'refused',

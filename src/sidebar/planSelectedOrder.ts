@@ -1,8 +1,7 @@
-import { indexBook } from '../../shared/runSheet/bookIndex.ts';
-import { planRow } from '../../shared/runSheet/planOrder.ts';
 import type { PlanAnswer, PlanPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
+import { planInDetailNow } from './planInDetailNow.ts';
 import { OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 import { selectedOrder } from './selectedOrder.ts';
 
@@ -21,5 +20,5 @@ export function planSelectedOrder(payload?: unknown): PlanAnswer | Refused {
   const book = readBookNow();
   const found = order === undefined ? selectedOrder(book) : orderInBook(book, order);
   const row = isRefused(found) ? found : withFirstPour(found, firstPour);
-  return isRefused(row) ? row : { kind: 'ok', plan: planRow(indexBook(book), row) };
+  return isRefused(row) ? row : { kind: 'ok', plan: planInDetailNow(book, row) };
 }

@@ -1,3 +1,4 @@
+import { HEAT_REFERENCE } from '../../heat/heatUsed.ts';
 import {
   type SheetBlock,
   type SheetCell,
@@ -6,7 +7,7 @@ import {
   write,
 } from '../documentTypes.ts';
 import type { DosePlan, LayerPlan, OrderPlan } from '../plan.ts';
-import { sayCount, sayGrams, sayVolume } from '../say.ts';
+import { sayCount, sayGrams, sayList, sayTemperature, sayVolume } from '../say.ts';
 
 /** More boxes than this no longer fit a row; the tally is written instead. */
 const MOST_BOXES = 8;
@@ -20,11 +21,10 @@ export function cupsSection(plan: OrderPlan): SheetSection {
     widths: [15, 35, 17, 31, 15, 10],
     rows,
   };
-  const lines = proposalLines(plan);
   return {
     name: 'cups',
     heading: `${sayCount(plan.cups, 'cup')}, ${sayVolume(plan.plastisolVolume, plan.system)} of plastisol (${sayGrams(plan.plastisolMass)})`,
-    blocks: lines.length === 0 ? [table] : [table, { kind: 'lines', lines }],
+    blocks: [table, { kind: 'lines', lines: [...proposalLines(plan), leftoverLine(plan)] }],
   };
 }
 
@@ -63,6 +63,14 @@ function doseCell(dose: DosePlan): SheetCell {
   const grams = sayGrams(dose.mass);
   if (dose.measure.kind === 'scale') return text(grams, 'strong');
   return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
+}
+
+/** A leftover goes on with the heat it has behind it: whoever melts it again enters that in Materials. */
+function leftoverLine({ layers, heatBudget, system }: OrderPlan): string {
+  const used = layers.map((layer) => `${layer.layer} ${Math.ceil(layer.heatUsed / 60)}`);
+  const budget = Math.round(heatBudget / 60);
+  const reference = sayTemperature(HEAT_REFERENCE, system);
+  return `Label leftovers with the heat they have behind them, in minutes at ${reference} of ${budget}: ${sayList(used)}.`;
 }
 
 function proposalLines(plan: OrderPlan): readonly string[] {

@@ -1,7 +1,8 @@
 import { formatClock } from '../../book/clock.ts';
 import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
 import type { OrderPlan, PlatePlan } from '../plan.ts';
-import { sayDuration, sayTemperature } from '../say.ts';
+import { sayCount, sayDuration, sayTemperature } from '../say.ts';
+import { sayTimeBand, widestSentence } from '../sayCertainty.ts';
 
 /** Said wherever a mold reading is asked for. */
 export const READING_ADVICE =
@@ -25,13 +26,26 @@ export function plateSection(plan: OrderPlan): SheetSection {
   return {
     name: 'plate',
     heading: `Heat: ${plate.plate}`,
-    blocks: [facts, { kind: 'lines', lines: [READING_ADVICE, cookingLine(plan)] }],
+    blocks: [
+      facts,
+      { kind: 'lines', lines: [heatUpLine(plan, plate), READING_ADVICE, cookingLine(plan)] },
+    ],
   };
+}
+
+/** How long the mold takes, how sure that is, and the trial that would tell. */
+export function heatUpLine({ detail }: OrderPlan, plate: PlatePlan): string {
+  const band = sayTimeBand(detail?.heatUp);
+  const sure = band === '' ? '' : ` (${band})`;
+  const widest = detail?.heatUp?.widest;
+  const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
+  return `Hot about ${sayDuration(plate.heatUp)}${sure} after switching on.${why}`;
 }
 
 function cookingLine(plan: OrderPlan): string {
   const cooked = sayTemperature(plan.cookTemperature, plan.system);
-  return `Cook each cup to ${cooked} in short bursts, about ${sayDuration(plan.cookTime)}; stir between.`;
+  const bursts = sayCount(plan.cookBursts, 'short burst');
+  return `Cook each cup to ${cooked} in ${bursts}, about ${sayDuration(plan.cookTime)} in all; stir between.`;
 }
 
 function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
@@ -41,7 +55,12 @@ function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
     { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
     {
       label: 'Mold top must read',
-      cell: text(sayTemperature(plate.topTarget, system, 'up'), 'key'),
+      cell: {
+        kind: 'text',
+        text: sayTemperature(plate.topTarget, system, 'up'),
+        size: 'key',
+        note: `water boils here at ${sayTemperature(plate.boilingPoint, system)}`,
+      },
     },
   ];
 }

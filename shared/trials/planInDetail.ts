@@ -1,0 +1,52 @@
+import type { BookIndex, OrderRow } from '../runSheet/bookIndex.ts';
+import { nameKey } from '../runSheet/bookIndex.ts';
+import { findOrder } from '../runSheet/findOrder.ts';
+import type { HeatDetail } from '../runSheet/heatDetail.ts';
+import type { OrderPlan, PlanResult } from '../runSheet/plan.ts';
+import { planDetail } from '../runSheet/planDetail.ts';
+import { planRow } from '../runSheet/planOrder.ts';
+import { gatherHeat } from './gatherHeat.ts';
+import type { HeatTrialRow } from './trialBook.ts';
+
+/** A trial at another setting than the plan's tells nothing beside the plan's curve; a dial is read to about this [K]. */
+const SAME_SETTING = 3;
+
+/**
+ * The plan of an order row with the bands of its times and temperatures, the curves behind them, and what heat trials read
+ * of that mold on that plate at that setting.
+ * @param seed - whole; the same seed gives the same bands
+ */
+export function planInDetail(
+  index: BookIndex,
+  row: OrderRow,
+  heatTrials: readonly HeatTrialRow[],
+  seed: number,
+): PlanResult {
+  const plan = planRow(index, row);
+  const found = findOrder(index, row);
+  if (plan.kind === 'missing' || found.kind === 'missing') return plan;
+  const readings = readingsOf(index, plan, heatTrials);
+  return { ...plan, detail: planDetail(index, found.facts, plan, { seed, readings }) };
+}
+
+function readingsOf(
+  index: BookIndex,
+  plan: OrderPlan,
+  heatTrials: readonly HeatTrialRow[],
+): HeatDetail['readings'] {
+  const { plate, mold, system } = plan;
+  if (plate.kind === 'unreachable') return [];
+  // Rows that contradict each other are named where trials are shown, not beside a plan.
+  const gaps = { index, system, missing: [] };
+  const book = { index, heatTrials, benchTrials: [], measuredFigures: [] };
+  const heatings = gatherHeat(book, gaps).get(nameKey(plate.plate)) ?? [];
+  return heatings
+    .filter(
+      (one) =>
+        nameKey(one.mold) === nameKey(mold) &&
+        Math.abs(one.setting - plate.setting) <= SAME_SETTING,
+    )
+    .flatMap(({ trial, readings }) =>
+      readings.map(({ seconds, top }) => ({ trial, seconds, top })),
+    );
+}
