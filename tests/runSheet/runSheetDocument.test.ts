@@ -84,14 +84,15 @@ describe('runSheetDocument', () => {
     ]);
     expect(linesOf(document, 'cups')).toEqual([
       'belly, White dispersion: fill each cup to 3.1 fl oz cold and count 5 drops (off by 8 %), with 0.17 g of Pearl powder.',
+      'Label leftovers with the heat they have behind them, in minutes at 338 °F of 60: belly 5, vein 8 and back 6.',
     ]);
   });
 
   test('gives each layer its mark, its cup and its window', () => {
     expect(tableOf(sheetOf(), 'layers')).toEqual([
-      '1 belly | 46 % | 329 °F | 9:30 am | –',
-      '2 vein | 55 % | 329 °F | 59 s | any time',
-      '3 back | 100 % | 329 °F | 7 s | any time',
+      '1 belly | 46 % | 329 °F | 9:30 am | – | –',
+      '2 vein | 55 % | 329 °F | 2:28 | 59 s | any time',
+      '3 back | 100 % | 329 °F | 5:09 | 7 s | any time',
     ]);
   });
 
@@ -155,7 +156,7 @@ describe('runSheetDocument', () => {
     expect(facts.map(({ label, cell }) => `${label}: ${shown(cell)}`)).toEqual([
       'Set to: 260 °F',
       'On at: 9:04 am',
-      'Mold top must read: 215 °F',
+      'Mold top must read: 215 °F (water boils here at 209 °F)',
     ]);
     expect(linesOf(document, 'plate')).toEqual([
       'Read the mold top with a surface probe, or infrared on tape or matt paint: bare metal reads far too low.',
