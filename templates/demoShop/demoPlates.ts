@@ -17,7 +17,7 @@ const COLUMNS = [
 
 // biome-ignore format: one row a line
 const LINES: readonly TradeLine<typeof PLATES, typeof COLUMNS>[] = [
-  ['Griddle A', 'thin griddle', 20, 10, 1500, 200, 400, 9, 96, 'Conductance from trial T-1. Left rear corner runs cool.'],
+  ['Griddle A', 'thin griddle', 20, 10, 1500, 200, 400, 9, 96, 'Conductance guessed. Left rear corner runs cool.'],
   ['Bench plate B', 'flat thick plate', 18, 12, 1800, 150, 450, 14],
 ];
 

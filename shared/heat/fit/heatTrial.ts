@@ -7,7 +7,7 @@ import { stateAt } from '../heatUp/stateAt.ts';
 
 /** One heating of one mold, with what was read meanwhile. */
 export interface HeatTrial {
-  /** Its dead band is left out: a reading cannot know where in the band it fell. */
+  /** A swing that is followed is left out: a reading cannot know where in the dead band it fell. */
   readonly plate: HeatingPlate;
   /** Its own contact conductance is only the first guess. */
   readonly mold: HeatingMold;
@@ -54,7 +54,7 @@ export function trialTops(
   const { plate, mold, roomTemperature, pressure } = trial;
   const own = mold.lossShare ?? 1;
   const run = plateRun({
-    plate: plate.kind === 'heated' ? { ...plate, deadBand: 0 } : plate,
+    plate: isFollowed(plate) ? { ...plate, deadBand: 0 } : plate,
     molds: [{ ...mold, contactConductance: contact, lossShare: own * lossShare }],
     roomTemperature,
     ...(pressure === undefined ? {} : { pressure }),
@@ -63,4 +63,8 @@ export function trialTops(
   const points = followPlate(run, { duration, longest: duration, done: () => true });
   const top = run.tops[0] ?? 0;
   return times.map((time) => stateAt(points, time)[top] ?? roomTemperature);
+}
+
+function isFollowed(plate: HeatingPlate) {
+  return plate.kind === 'heated' && plate.swing !== 'averaged';
 }

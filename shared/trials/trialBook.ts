@@ -1,0 +1,63 @@
+import type { Book } from '../book/book.ts';
+import type { CellValue } from '../book/parseCell.ts';
+import { readShop } from '../book/readShop.ts';
+import { type Row, readTable } from '../book/readTable.ts';
+import { TABLES } from '../book/tables.ts';
+import { type BookIndex, indexBook } from '../runSheet/bookIndex.ts';
+
+/** The tables that trials and their figures live in. */
+export const TRIAL_TABLES = [
+  'molds',
+  'materials',
+  'plates',
+  'heatTrials',
+  'benchTrials',
+  'measuredFigures',
+] as const;
+
+/** Raw cells of each sheet, heading row first. */
+export type TrialCells = Readonly<
+  Record<(typeof TRIAL_TABLES)[number] | 'shop', readonly (readonly CellValue[])[]>
+>;
+
+export type HeatTrialRow = Row<typeof TABLES.heatTrials>;
+export type BenchTrialRow = Row<typeof TABLES.benchTrials>;
+export type MeasuredFigureRow = Row<typeof TABLES.measuredFigures>;
+
+/** What the shop measured, and what the measurements are of; engine units. */
+export interface TrialBook {
+  /** Molds, materials and plates by name, and what is wrong on every sheet that was read. */
+  readonly index: BookIndex;
+  readonly heatTrials: readonly HeatTrialRow[];
+  readonly benchTrials: readonly BenchTrialRow[];
+  readonly measuredFigures: readonly MeasuredFigureRow[];
+}
+
+/** Reads the sheets of trials; what cannot be read is listed in the index's problems. */
+export function readTrialBook(cells: TrialCells): TrialBook {
+  const { shop, problems } = readShop(cells.shop);
+  const molds = readTable(TABLES.molds, cells.molds);
+  const materials = readTable(TABLES.materials, cells.materials);
+  const plates = readTable(TABLES.plates, cells.plates);
+  const heatTrials = readTable(TABLES.heatTrials, cells.heatTrials);
+  const benchTrials = readTable(TABLES.benchTrials, cells.benchTrials);
+  const measuredFigures = readTable(TABLES.measuredFigures, cells.measuredFigures);
+  const reads = [molds, materials, plates, heatTrials, benchTrials, measuredFigures];
+  const book: Book = {
+    shop,
+    orders: [],
+    molds: molds.rows,
+    patterns: [],
+    doses: [],
+    materials: materials.rows,
+    plates: plates.rows,
+    pourLog: [],
+    problems: [...problems, ...reads.flatMap((read) => read.problems)],
+  };
+  return {
+    index: indexBook(book),
+    heatTrials: heatTrials.rows,
+    benchTrials: benchTrials.rows,
+    measuredFigures: measuredFigures.rows,
+  };
+}
