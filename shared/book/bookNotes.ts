@@ -1,10 +1,10 @@
-import { SETTINGS, type SettingKey } from './settings.ts';
+import { SETTINGS, type SettingKey, SHOP_FIGURES, type ShopFigureKey } from './settings.ts';
 import { TABLES, type TableKey } from './tables.ts';
 
 /** What each column and setting is for, by the keys of their declarations. */
 export interface BookNotes {
   readonly columns: Readonly<Record<TableKey, Readonly<Record<string, string>>>>;
-  readonly settings: Readonly<Record<SettingKey, string>>;
+  readonly settings: Readonly<Record<SettingKey | ShopFigureKey, string>>;
 }
 
 /** The texts of the declarations, gathered at build time: the running script carries the declarations without them. */
@@ -13,6 +13,9 @@ export function bookNotes(): BookNotes {
     key,
     Object.fromEntries(Object.entries(declared).map(([name, { about }]) => [name, about])),
   ]);
-  const settings = Object.entries(SETTINGS).map(([key, { about }]) => [key, about]);
+  const settings = Object.entries({ ...SETTINGS, ...SHOP_FIGURES }).map(([key, { about }]) => [
+    key,
+    about,
+  ]);
   return { columns: Object.fromEntries(columns), settings: Object.fromEntries(settings) };
 }

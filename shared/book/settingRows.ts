@@ -4,13 +4,21 @@ import { UNITS } from '../units/units.ts';
 import type { BookNotes } from './bookNotes.ts';
 import { limitWords } from './headingNote.ts';
 import type { CellValue } from './parseCell.ts';
-import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
+import {
+  SETTINGS,
+  type Setting,
+  type SettingKey,
+  SHOP_FIGURES,
+  type Shop,
+  type ShopFigure,
+  type ShopFigureKey,
+} from './settings.ts';
 import { trimmed } from './tableCells.ts';
 
 export interface SettingRow {
-  readonly key: SettingKey;
-  readonly setting: Setting;
-  /** Setting, Value, Unit, About. */
+  readonly key: SettingKey | ShopFigureKey;
+  readonly setting: Setting | ShopFigure;
+  /** Setting, Value, Unit, About; a figure that fills itself has no value yet. */
   readonly cells: readonly [string, CellValue, string, string];
 }
 
@@ -21,14 +29,14 @@ export function settingRows(
   values: Partial<Shop> = {},
 ): readonly SettingRow[] {
   const keys = Object.keys(SETTINGS) as SettingKey[]; // keys of the one table of settings
-  return keys.map((key) => {
+  return keys.flatMap((key) => {
     const setting: Setting = SETTINGS[key];
     const unit =
       setting.kind === 'number' && setting.measure ? MEASURES[setting.measure][system] : undefined;
     const value = values[key] ?? setting.value;
     const cell = typeof value === 'number' && unit ? trimmed(fromEngine(value, unit)) : value;
     const limits = setting.kind === 'number' ? limitWords(setting.bounds, unit) : [];
-    return {
+    const row: SettingRow = {
       key,
       setting,
       cells: [
@@ -38,7 +46,23 @@ export function settingRows(
         [notes[key], ...limits].join(' '),
       ],
     };
+    return [row, ...figuresAfter(key, system, notes)];
   });
+}
+
+function figuresAfter(
+  key: SettingKey,
+  system: UnitSystem,
+  notes: BookNotes['settings'],
+): readonly SettingRow[] {
+  const figures = Object.keys(SHOP_FIGURES) as ShopFigureKey[]; // keys of the one table of figures
+  return figures
+    .filter((figure) => SHOP_FIGURES[figure].after === key)
+    .map((figure): SettingRow => {
+      const setting: ShopFigure = SHOP_FIGURES[figure];
+      const { label } = UNITS[MEASURES[setting.measure][system]];
+      return { key: figure, setting, cells: [setting.label, '', label, notes[figure]] };
+    });
 }
 
 /** Settings that the sheet *Shop* has no row for. */

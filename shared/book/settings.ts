@@ -27,6 +27,15 @@ interface TextSetting extends SettingBase {
   readonly value: string;
 }
 
+/** A figure that the sheet works out from other rows; for the eye, never read back. */
+export interface ShopFigure extends SettingBase {
+  readonly kind: 'computed';
+  readonly measure: MeasureName;
+  readonly places: number;
+  /** The setting whose row comes just before */
+  readonly after: string;
+}
+
 export type Setting = NumberSetting | ChoiceSetting | TextSetting;
 
 /** Everything the shop can set, with its default in engine units. One row each on the sheet *Shop*. */
@@ -281,6 +290,28 @@ export const SETTINGS = {
     about: 'Demolding, inspecting and packing one piece.',
   },
 } as const satisfies Readonly<Record<string, Setting>>;
+
+/** Rows of *Shop* that fill themselves; what fills them is in `shopFormula`. */
+export const SHOP_FIGURES = {
+  boilingPoint: {
+    kind: 'computed',
+    label: 'Boiling point here',
+    measure: 'temperature',
+    places: 1,
+    after: 'topTarget',
+    about: 'Of water at the elevation above. Fills itself.',
+  },
+  topReads: {
+    kind: 'computed',
+    label: 'Mold top must read',
+    measure: 'temperature',
+    places: 1,
+    after: 'topTarget',
+    about: 'Boiling point here plus the setting above: the run starts at this. Fills itself.',
+  },
+} as const satisfies Readonly<Record<string, ShopFigure>>;
+
+export type ShopFigureKey = keyof typeof SHOP_FIGURES;
 
 export type SettingKey = keyof typeof SETTINGS;
 

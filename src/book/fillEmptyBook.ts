@@ -35,12 +35,15 @@ export function fillEmptyBook(): number {
   return tables.reduce((count, { values }) => count + values.length, 0);
 }
 
-/** Settings that still hold their default take the invented shop's value; those the user changed stay. */
+/** Settings that still hold their default take the invented shop's value; those the user changed stay, and so do formulas. */
 function shopWrite(demo: DemoShop): readonly SheetWrite[] {
   const sheet = findSheet('Shop');
   if (sheet === null) return [];
   const values = settingCells(readCells('Shop'), demo.settings);
-  return [{ sheet, row: 2, column: 2, values: values.map((value) => [written(value)]) }];
+  if (values.length === 0) return [];
+  const formulas = sheet.getRange(2, 2, values.length, 1).getFormulas();
+  const cells = values.map((value, index) => [formulas[index]?.[0] || written(value)]);
+  return [{ sheet, row: 2, column: 2, values: cells }];
 }
 
 function tableWrite(key: TableKey, demo: DemoShop, system: UnitSystem): readonly SheetWrite[] {

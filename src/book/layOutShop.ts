@@ -1,10 +1,16 @@
 import type { BookNotes } from '../../shared/book/bookNotes.ts';
-import { LAYOUT_VERSION } from '../../shared/book/layout.ts';
+import { COMPUTED_COLOR, LAYOUT_VERSION } from '../../shared/book/layout.ts';
 import { settingFormat } from '../../shared/book/numberFormat.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import { missingSettings, type SettingRow, settingRows } from '../../shared/book/settingRows.ts';
-import { SETTINGS, SHOP_HEADINGS } from '../../shared/book/settings.ts';
+import {
+  SETTINGS,
+  SHOP_FIGURES,
+  SHOP_HEADINGS,
+  type ShopFigureKey,
+} from '../../shared/book/settings.ts';
 import type { SetUpChange } from '../../shared/book/setUpReport.ts';
+import { shopFormula } from '../../shared/book/shopFormula.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { safeText } from '../platform/safeText.ts';
 import { readCells } from '../platform/workbook.ts';
@@ -32,6 +38,7 @@ export function layOutShop(
   const { units } = readShop(cells).shop;
   const missing = missingSettings(cells, settingRows(units, notes.settings));
   if (missing.length > 0) addSettings(sheet, missing);
+  fillFigures(sheet, missing, units);
   if (!isNew)
     for (const { setting } of missing) changes.push({ kind: 'setting', label: setting.label });
   const isOld = readMark(sheet).layout < LAYOUT_VERSION;
@@ -43,7 +50,8 @@ export function layOutShop(
 }
 
 function startShop(sheet: Sheet): void {
-  sizeGrid(sheet, 1 + Object.keys(SETTINGS).length, SHOP_HEADINGS.length);
+  const rows = Object.keys(SETTINGS).length + Object.keys(SHOP_FIGURES).length;
+  sizeGrid(sheet, 1 + rows, SHOP_HEADINGS.length);
   sheet.getRange(1, 1, 1, SHOP_HEADINGS.length).setValues([[...SHOP_HEADINGS]]);
 }
 
@@ -65,6 +73,19 @@ function addSettings(sheet: Sheet, rows: readonly SettingRow[]): void {
     if (setting.kind === 'choice')
       sheet.getRange(first + index, 2).setDataValidation(choiceRule(setting.choices));
   });
+}
+
+/** Formulas into the rows just added that fill themselves. */
+function fillFigures(sheet: Sheet, added: readonly SettingRow[], system: UnitSystem): void {
+  const figures = Object.keys(SHOP_FIGURES) as ShopFigureKey[]; // keys of the one table of figures
+  const wanted = figures.filter((figure) => added.some(({ key }) => key === figure));
+  if (wanted.length === 0) return;
+  const labels = readCells('Shop').map(([label]) => String(label).trim().toLowerCase());
+  const rowOf = (label: string) => 1 + labels.indexOf(label.toLowerCase());
+  for (const figure of wanted) {
+    const cell = sheet.getRange(rowOf(SHOP_FIGURES[figure].label), 2);
+    cell.setFormula(shopFormula(figure, system, rowOf)).setBackground(COMPUTED_COLOR);
+  }
 }
 
 function choiceRule(choices: readonly string[]): GoogleAppsScript.Spreadsheet.DataValidation {
