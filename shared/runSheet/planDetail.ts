@@ -22,7 +22,7 @@ export interface DetailWanted {
 }
 
 /** Ends of a band lie within some 3 % of its width of those of thousands of draws, one standard error. */
-const DRAWS = 128;
+const DRAWS = 96;
 /** A profile before a pour is taken this long before it lands [s]. */
 const BEFORE = 1;
 
