@@ -71,7 +71,8 @@ export const PLATES = {
       places: 0,
       measure: 'minutes',
       bounds: { atLeast: 0, atMost: 7200 },
-      about: 'Minutes from cold until the bare plate is at 270 °F (132 °C); 0 for a plate that is always hot.',
+      about:
+        'Minutes from cold until the bare plate is at 270 °F (132 °C); 0 for a plate that is always hot.',
     },
     contactConductance: {
       kind: 'number',
