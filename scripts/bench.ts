@@ -2,9 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
 import { callTime } from './bench/callTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
+import { heatTimes } from './bench/heatTimes.ts';
 import { loadTimes, median } from './bench/loadTimes.ts';
 
-/** Prints what a person waits for: the script's size and load, each function over 10,000 rows. Run `npm run build` first. */
+/** Prints what a person waits for: the script's size and load, each function over 10,000 rows, the heat of a plan. Run `npm run build` first. */
 const ROWS = 10_000;
 const LOADS = 20;
 
@@ -28,6 +29,9 @@ for (const declared of ALL_FUNCTIONS) {
     `${name.padEnd(18)}${milliseconds.toFixed(0).padStart(20)}${rowsPerSecond.toFixed(0).padStart(18)}`,
   );
 }
+
+say('');
+for (const { what, milliseconds } of heatTimes()) say(`${what}: ${milliseconds.toFixed(1)} ms`);
 
 say(`\nfrom the page's address to its first grid: ${((await firstGrid()) / 1000).toFixed(1)} s`);
 

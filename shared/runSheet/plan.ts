@@ -86,7 +86,8 @@ export interface LayerSeam {
 export type LayerWindow =
   | { readonly kind: 'between'; readonly earliest: number; readonly latest: number }
   | { readonly kind: 'from'; readonly earliest: number }
-  | { readonly kind: 'none'; readonly because: string };
+  /** At no moment: the layer below never carries it, or it comes out too cool to bond. */
+  | { readonly kind: 'none'; readonly why: 'stays soft' | 'too cool'; readonly because: string };
 
 export interface PlatePlan {
   readonly kind: 'reachable';

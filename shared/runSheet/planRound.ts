@@ -42,7 +42,7 @@ export function planRound(
   return remember(index, key, () => {
     const filling = fillingOf(facts);
     const round: TimedRound = {
-      course: outcome.top,
+      course: outcome.climb,
       figures: usualFigures(facts.plate, shop),
       passes,
       effort: 'exact',

@@ -104,17 +104,20 @@ function windowOn(below: SolvedLayer, figures: HeatFigures, system: UnitSystem):
   if (verdict === 'never firm')
     return {
       kind: 'none',
+      why: 'stays soft',
       because: `even ${sayDuration(FOLLOWED)} later its surface is above the ${sayTemperature(figures.firmTemperature, system)} at which it carries the next layer`,
     };
   if (verdict === 'too late from the start')
     return {
       kind: 'none',
+      why: 'too cool',
       because: `even fresh, its surface is below the ${sayTemperature(surfaceNeeded, system)} that the next pour needs to bond`,
     };
   if (latest.kind !== 'seconds') return { kind: 'from', earliest: start };
   if (verdict === 'open') return { kind: 'between', earliest: start, latest: latest.seconds };
   return {
     kind: 'none',
+    why: 'too cool',
     because: `it stops bonding after ${sayDuration(latest.seconds, 'down')}, before it is firm at ${sayDuration(start, 'up')}`,
   };
 }

@@ -15,11 +15,15 @@ import { rounded } from './say.ts';
  */
 const PLATEAU_MARGIN = 10;
 
+/** A closed mold has no cooler surface: its plastic ends at the mold's own heat, which must stay below firm. [K] */
+const LEAST_MARGIN = 2;
+
 /** Steps of a dial that can be set by eye, 5 degrees of either scale. */
 const DIAL_STEP = 5;
 
 /**
- * Dial setting at which the mold top, its lid off as in pouring, settles a margin above its target.
+ * Dial setting at which the mold top, its lid off as in pouring, settles a margin above its target; in a two-piece mold half
+ * way to the firm temperature, if that is less.
  *
  * Rounded up to a step of the dial and kept within its range, which may leave it short. The watts are not asked.
  *
@@ -44,9 +48,15 @@ function settingNeeded(
 ): number {
   const setup = plateSetup(facts, plate, shop, { ...set, setting: plate.highestSetting });
   const { molds, room } = plateRun(setup);
-  const wanted = topTargetOf(shop) + PLATEAU_MARGIN;
+  const wanted = topTargetOf(shop) + marginOf(facts, shop);
   const surfaces = molds.map((mold) => plateUnder(withoutLid(mold, plate), wanted, room).plate);
   return Math.max(...surfaces) - set.figures.dialOffset;
+}
+
+function marginOf({ kind }: MoldFacts, shop: Shop): number {
+  if (kind === 'open') return PLATEAU_MARGIN;
+  const half = (shop.firmTemperature - topTargetOf(shop)) / 2;
+  return Math.min(PLATEAU_MARGIN, Math.max(LEAST_MARGIN, half));
 }
 
 function dialStep(setting: number, system: UnitSystem): number {

@@ -69,7 +69,8 @@ function waitText({ shortest, longest }: NonNullable<LayerPlan['run']['wait']>):
 function windowText({ window }: LayerPlan, plan: OrderPlan, bands: LayerBands | undefined): string {
   if (window === undefined)
     return plan.plate.kind === 'reachable' ? 'when the mold top is hot' : 'first';
-  if (window.kind === 'none') return `will not bond: ${window.because}`;
+  if (window.kind === 'none')
+    return `${window.why === 'stays soft' ? 'would mix in' : 'will not bond'}: ${window.because}`;
   const earliest = `${sayDuration(window.earliest, 'up')}${brackets(sayTimeBand(bands?.earliest))}`;
   if (window.kind === 'from') return `${earliest} or more after the layer below`;
   const latest = `${sayDuration(window.latest, 'down')}${brackets(sayTimeBand(bands?.latest))}`;

@@ -137,6 +137,15 @@ describe('planOrder', () => {
     expect(windows.slice(1).map((window) => window?.kind)).toEqual(['from', 'from']);
   });
 
+  test('a two-piece mold, whose plastic has no cooler surface, is kept cool enough to carry the next layer', () => {
+    const { plate, layers } = planned('2042');
+    if (plate.kind !== 'reachable') throw new Error(plate.because);
+    expect(plate.plateau).toBeLessThan(110);
+    expect(layers[1]?.window?.kind).toBe('from');
+    const hotter = planned('2042', { shop: { topTarget: 15 } });
+    expect(hotter.layers[1]?.window).toMatchObject({ kind: 'none', why: 'stays soft' });
+  });
+
   test('on a mold that is merely warm every window closes, and firm comes before late', () => {
     const plates = withChange(DEMO.plates, 0, { lowestSetting: undefined, highestSetting: 72 });
     const plan = planned('2041', { plates, shop: { topTarget: -30 } });
@@ -162,15 +171,15 @@ describe('planOrder', () => {
       return open.kind === 'seconds' ? open.seconds : Number.NaN;
     };
     const wide = openTimeOf('open', 0.9, 0.003);
-    // 300 times as wide as deep: corners are worth 1 %
-    expect(wide.open).toBeNear(slab(0.003, wide.top), { relative: 0.01 });
+    // 300 times as wide as deep: corners are worth 1 %; the mold climbs a little meanwhile, here and below
+    expect(wide.open).toBeNear(slab(0.003, wide.top), { relative: 0.03 });
     const square = openTimeOf('open', 0.012, 0.006);
     // 12 x 6 mm holds 72 mm2 over 24 mm of wall; by the factor of an aspect of 1
-    expect(square.open).toBeNear(1.56 * slab(0.003, square.top), { relative: 0.005 }); // the solver's own error
+    expect(square.open).toBeNear(1.56 * slab(0.003, square.top), { relative: 0.05 });
     const closed = openTimeOf('two-piece', 0.012, 0.012);
     // 144 mm2 over 48 mm of wall, no surface to lose heat from
     const noSurface = slab(0.003, closed.top, { surfaceCoefficient: 0 });
-    expect(closed.open).toBeNear(1.56 * noSurface, { relative: 0.005 }); // the solver's own error
+    expect(closed.open).toBeNear(1.56 * noSurface, { relative: 0.05 });
     expect(closed.open).toBeGreaterThan(square.open);
   });
 

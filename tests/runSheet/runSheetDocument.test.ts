@@ -91,8 +91,8 @@ describe('runSheetDocument', () => {
   test('gives each layer its mark, its cup and its window', () => {
     expect(tableOf(sheetOf(), 'layers')).toEqual([
       '1 belly | 46 % | 329 °F | 9:30 am | – | –',
-      '2 vein | 55 % | 329 °F | 2:28 | 59 s | any time',
-      '3 back | 100 % | 329 °F | 5:09 | 7 s | any time',
+      '2 vein | 55 % | 329 °F | 2:28 | 60 s | any time',
+      '3 back | 100 % | 329 °F | 5:09 | 8 s | any time',
     ]);
   });
 
@@ -102,7 +102,7 @@ describe('runSheetDocument', () => {
       if (layer.order === 2)
         return { ...layer, window: { kind: 'between', earliest: 91.2, latest: 299 } as const };
       if (layer.order === 3)
-        return { ...layer, window: { kind: 'none', because: 'of a test' } as const };
+        return { ...layer, window: { kind: 'none', why: 'too cool', because: 'of a test' } as const };
       return layer;
     });
     const rows = tableOf(runSheetDocument({ ...plan, layers }, RUN), 'layers');

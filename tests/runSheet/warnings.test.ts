@@ -174,7 +174,7 @@ describe('planOrder warns in plain words, with figures and a cure', () => {
       expect.stringMatching(
         /^layers: The back must follow within .+ s, and a cavity waits 2 min 45 s while the others are filled\.$/,
       ),
-      'layers: What mends it: 6 cavities at a time through all layers.',
+      'layers: What mends it: 6 cavities at a time through all layers, or cups at 350 °F.',
     ]);
   });
 

@@ -1,4 +1,5 @@
 import { formatClock } from '../../book/clock.ts';
+import { layerTimelineOf } from '../../pictures/layerTimeline.ts';
 import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 import type { Band, LayerBands } from '../heatDetail.ts';
 import type { LayerPlan, OrderPlan } from '../plan.ts';
@@ -18,7 +19,11 @@ export function layersSection(plan: OrderPlan): SheetSection {
   return {
     name: 'layers',
     heading: `Layers: ${counts}`,
-    blocks: [table, { kind: 'lines', lines: [paceLine(plan), ...certaintyLines(plan)] }],
+    blocks: [
+      table,
+      { kind: 'figure', picture: layerTimelineOf(plan) },
+      { kind: 'lines', lines: [paceLine(plan), ...certaintyLines(plan)] },
+    ],
   };
 }
 
@@ -49,7 +54,7 @@ function earliestText({ window }: LayerPlan): string {
 
 function latestText({ window }: LayerPlan): string {
   if (window === undefined) return '–';
-  if (window.kind === 'none') return 'will not bond';
+  if (window.kind === 'none') return window.why === 'stays soft' ? 'would mix in' : 'will not bond';
   return window.kind === 'from' ? 'any time' : sayDuration(window.latest, 'down');
 }
 

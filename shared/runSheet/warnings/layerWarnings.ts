@@ -2,7 +2,7 @@ import type { Shop } from '../../book/settings.ts';
 import type { OrderFacts } from '../findOrder.ts';
 import type { LayerPlan, Warning } from '../plan.ts';
 import { cavityOf } from '../planLayers.ts';
-import { sayCount, sayDuration, sayList, sayTemperature, sayVolume } from '../say.ts';
+import { sayCount, sayDuration, sayTemperature, sayVolume } from '../say.ts';
 import { isInTime, type WindowRemedy } from '../windowRemedies.ts';
 
 /** Layers that some cavity gets too late, with what mends it; and a cavity that cannot hold what it is said to. */
@@ -33,9 +33,7 @@ function remedyText(remedies: readonly WindowRemedy[], top: number, shop: Shop):
   if (remedies.length === 0)
     return 'Fewer cavities at a time, a cover, another mold top or hotter cups do not mend that by this model: change the pattern or the mold.';
   const words = remedies.map((remedy) => remedyWords(remedy, top, shop));
-  return words.length === 1
-    ? `What mends it: ${words[0]}.`
-    : `Any one of these mends it: ${sayList(words)}.`;
+  return `What mends it: ${words.join(', or ')}.`;
 }
 
 function remedyWords(remedy: WindowRemedy, top: number, shop: Shop): string {
@@ -47,7 +45,7 @@ function remedyWords(remedy: WindowRemedy, top: number, shop: Shop): string {
     case 'mold top':
       return `a mold top of ${sayTemperature(top + remedy.warmer, shop.units)} at the first pour`;
     case 'hotter cup':
-      return `cups at ${sayTemperature(remedy.pourTemperature, shop.units)}`;
+      return `cups at ${sayTemperature(remedy.pourTemperature, shop.units, 'down')}`;
   }
 }
 
