@@ -84,7 +84,7 @@ function fillFigures(sheet: Sheet, added: readonly SettingRow[], system: UnitSys
   const rowOf = (label: string) => 1 + labels.indexOf(label.toLowerCase());
   for (const figure of wanted) {
     const cell = sheet.getRange(rowOf(SHOP_FIGURES[figure].label), 2);
-    cell.setFormula(shopFormula(figure, system, rowOf)).setBackground(COMPUTED_COLOR);
+    cell.setBackground(COMPUTED_COLOR).setFormula(shopFormula(figure, system, rowOf));
   }
 }
 
