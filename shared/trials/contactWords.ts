@@ -1,4 +1,5 @@
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
+import { sayCount, sayDuration } from '../runSheet/say.ts';
 import { fromEngine } from '../units/convert.ts';
 import { formatFixed } from '../units/format.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
@@ -12,7 +13,7 @@ export function contactRemarkWords(remark: ContactRemark, system: UnitSystem): s
     case 'contact and loss told apart':
       return 'the readings tell contact and heat loss apart';
     case 'contact not told from loss':
-      return `heat loss taken as usual: one more reading at ${formatFixed(remark.add.seconds / 60, 0)} min tells most about it`;
+      return `${sayCount(remark.readings, 'reading')} cannot tell contact from heat loss, which is taken as usual: add one after ${sayDuration(remark.add.seconds)}`;
     case 'readings scatter more than the probe':
       return `readings scatter by ${differenceWords(remark.residualDeviation, system)}: more than a probe does, so check times, setting and block`;
     case 'contact poorly known':

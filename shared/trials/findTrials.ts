@@ -2,7 +2,6 @@ import { SETTINGS } from '../book/settings.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
 import type { Gaps } from '../runSheet/gaps.ts';
-import type { Missing } from '../runSheet/plan.ts';
 import { FIGURE_PARTS, type FigureName, figureCell, isSame } from './figureCells.ts';
 import { gatherBench } from './gatherBench.ts';
 import { gatherHeat, type Heating } from './gatherHeat.ts';
@@ -26,8 +25,7 @@ import { beyondCell, isInUse, wantedCells } from './wantedCells.ts';
  */
 export function findTrials(book: TrialBook): TrialsFound {
   const { shop } = book.index.book;
-  const missing: Missing[] = [];
-  const gaps: Gaps = { index: book.index, system: shop.units, missing };
+  const gaps = indexGaps(book);
   const adoptions = readJournal(book, gaps);
   const found = [...contacts(book, gaps), ...benchFigures(book, gaps)];
   for (const stack of adoptions.values()) {
@@ -40,7 +38,12 @@ export function findTrials(book: TrialBook): TrialsFound {
     const stack = adoptions.get(adoptionKey(one.figure, one.of)) ?? [];
     return proposalOf(book, one, stack[stack.length - 1]);
   });
-  return { system: shop.units, proposals, problems: missing };
+  return { system: shop.units, proposals, problems: gaps.missing };
+}
+
+/** Where what is wrong with the rows is noted. */
+export function indexGaps({ index }: TrialBook): Gaps {
+  return { index, system: index.book.shop.units, missing: [] };
 }
 
 type Found = Pick<Proposal, 'figure' | 'of' | 'result' | 'trials' | 'pictures'>;
@@ -117,9 +120,10 @@ function wayBack(book: TrialBook, last: Adoption, name: FigureName): WayBack {
   if (!isKept) return { kind: 'changed by hand' };
   const own = last.changes.find((change) => change.name === name);
   const before = own ? own.before : figureCell(book, name, last.of)?.value;
-  const { trials, date } = last;
+  const { entry, trials, date } = last;
   return {
     kind: 'ready',
+    entry,
     trials,
     ...(before === undefined ? {} : { before }),
     ...(date === undefined ? {} : { date }),

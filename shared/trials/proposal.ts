@@ -1,5 +1,6 @@
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
+import type { HeatTrialPictured } from '../pictures/heatTrial.ts';
 import type { Missing } from '../runSheet/plan.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
@@ -26,12 +27,7 @@ export interface ReadingOff {
 }
 
 /** One heating, drawn: trials that were alike share one. */
-export interface TrialPicture {
-  readonly title: string;
-  readonly system: UnitSystem;
-  /** Mold top wanted at the first pour [degC] */
-  readonly target?: number;
-  readonly curve: readonly { readonly seconds: number; readonly top: number }[];
+export interface TrialPicture extends HeatTrialPictured {
   readonly readings: readonly ReadingOff[];
 }
 
@@ -60,6 +56,8 @@ export type TrialResult =
 export type WayBack =
   | {
       readonly kind: 'ready';
+      /** Of Measured figures, to be taken back */
+      readonly entry: string;
       /** Absent where the cell was blank */
       readonly before?: number;
       readonly trials: string;

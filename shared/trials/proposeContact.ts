@@ -117,6 +117,7 @@ function pictureOf(
   const tops = trialTops(trial, times, at);
   const copies = heating.moldsOnPlate === 1 ? '' : `${heating.moldsOnPlate} × `;
   return {
+    kind: 'heat-trial',
     title: `${copies}${heating.mold}, plate at ${sayTemperature(heating.setting, gaps.system)}`,
     system: gaps.system,
     target: topTargetOf(gaps.index.book.shop),

@@ -1,11 +1,13 @@
-import type { SetTemperature } from '../heat/fit/setTemperatureFromPucks.ts';
-
 /** Good enough for an open time within a tenth [K]. */
 const ENOUGH = 2;
 
-/** What to make of a set temperature from pucks. */
-export function puckWords({ each, standardError }: SetTemperature): string {
-  if (each.length === 1) return 'one puck: pour two more to see how they scatter';
+/**
+ * What to make of a set temperature from pucks.
+ * @param count - of pucks
+ * @param standardError - of their figure [K]
+ */
+export function puckWords(count: number, standardError: number): string {
+  if (count === 1) return 'one puck: pour two more to see how they scatter';
   if (standardError <= ENOUGH) return 'good';
   return 'weak: pour more pucks, and tilt more often';
 }

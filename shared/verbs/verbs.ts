@@ -1,5 +1,7 @@
+import type { Picture } from '../pictures/pictures.ts';
 import type { RunSheetDocument } from '../runSheet/documentTypes.ts';
 import type { PlanResult } from '../runSheet/plan.ts';
+import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 /** Something to mend before the verb can do its work. */
@@ -52,6 +54,21 @@ export interface RunSheetMade {
 export interface RunSheetShown {
   readonly kind: 'ok';
   readonly runId: string;
+}
+
+export interface HeatShown {
+  readonly kind: 'ok';
+  readonly order: string;
+}
+
+/** What the heat dialog draws and says. */
+export interface HeatPictures {
+  readonly kind: 'ok';
+  /** Order, pattern and mold. */
+  readonly heading: string;
+  readonly pictures: readonly Picture[];
+  readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
 }
 
 export interface DocumentAnswer {
@@ -107,13 +124,44 @@ export interface OutcomeLogged {
   readonly changes: readonly PiecesChange[];
 }
 
+export interface TrialsAnswer extends TrialsFound {
+  readonly kind: 'ok';
+}
+
+export interface FigurePayload {
+  readonly figure: FigureKey;
+  /** Plate or material; `""` or absent for the shop */
+  readonly of?: string | undefined;
+  /** Initials, for the journal */
+  readonly who?: string | undefined;
+}
+
+export interface WayBackPayload extends FigurePayload {
+  /** The journal's entry that is to be taken back: a second click must not take back another. */
+  readonly entry: string;
+}
+
+/** The trials after a figure was put in use or taken back. */
+export interface FigureChanged extends TrialsAnswer {
+  /** `before` when the cells were like that already and nothing was written now. */
+  readonly changed: 'now' | 'before';
+}
+
 /** Every verb that a page calls: what it takes and what it answers. */
 interface Verbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };
   readonly runSheetDocumentFor: { readonly payload: RunPayload; readonly answer: DocumentAnswer };
+  readonly showHeat: { readonly payload: OrderPayload; readonly answer: HeatShown };
+  readonly heatPicturesFor: { readonly payload: OrderPayload; readonly answer: HeatPictures };
   readonly startLog: { readonly payload: OrderPayload; readonly answer: LogForm };
+  readonly readTrials: {
+    readonly payload: Readonly<Record<string, never>>;
+    readonly answer: TrialsAnswer;
+  };
+  readonly adoptFigure: { readonly payload: FigurePayload; readonly answer: FigureChanged };
+  readonly revertFigure: { readonly payload: WayBackPayload; readonly answer: FigureChanged };
   readonly logOutcome: { readonly payload: OutcomePayload; readonly answer: OutcomeLogged };
 }
 

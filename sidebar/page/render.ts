@@ -1,6 +1,7 @@
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
+import { trialsView } from '../views/trialsView.ts';
 import { el } from './el.ts';
 import type { PageState } from './state.ts';
 import type { Store } from './store.ts';
@@ -42,6 +43,8 @@ function viewOf(store: Store): HTMLElement {
       return logView(store);
     case 'logged':
       return loggedView(store);
+    case 'trials':
+      return trialsView(store);
   }
 }
 

@@ -1,4 +1,5 @@
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
+import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
 import type { Draft } from './draft.ts';
 
@@ -9,7 +10,7 @@ interface Notice {
 
 /** Everything that is on show. */
 export interface PageState {
-  readonly view: 'plan' | 'log' | 'logged';
+  readonly view: 'plan' | 'log' | 'logged' | 'trials';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -25,6 +26,10 @@ export interface PageState {
   /** What is wrong with the form, by field. */
   readonly problems: readonly Problem[];
   readonly logged: OutcomeLogged | undefined;
+  /** What the book's trials say, as read last. */
+  readonly trials: TrialsFound | undefined;
+  /** Initials for the journal of measured figures. */
+  readonly who: string;
 }
 
 export const FIRST_STATE: PageState = {
@@ -39,4 +44,6 @@ export const FIRST_STATE: PageState = {
   draft: undefined,
   problems: [],
   logged: undefined,
+  trials: undefined,
+  who: '',
 };

@@ -30,7 +30,8 @@ export function missingView(
   );
 }
 
-function gapItem({ sheet, row, heading, text }: Missing): HTMLElement {
+/** One thing to mend, and where it stands. */
+export function gapItem({ sheet, row, heading, text }: Missing): HTMLElement {
   const place = row === undefined ? `${sheet}, ${heading}` : `${sheet}, row ${row}, ${heading}`;
   return el('li', {}, el('strong', {}, `${place}: `), sentence(text));
 }

@@ -1,4 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
+import { POUR_LOG } from '../../shared/book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
 import { checkOutcome } from '../../shared/log/checkOutcome.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
@@ -8,11 +9,11 @@ import { piecesChanges } from '../../shared/log/piecesChanges.ts';
 import { runOfAnother } from '../../shared/log/runIds.ts';
 import { statusAfterLogging } from '../../shared/log/statusAfter.ts';
 import type { OutcomeLogged, OutcomePayload, Refused } from '../../shared/verbs/verbs.ts';
+import { appendRows } from '../book/appendRows.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { workbook } from '../platform/workbook.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
-import { appendLogRow } from './appendLogRow.ts';
 import { writeStatus } from './writeStatus.ts';
 
 /** Longest text that a page may send for one field; the form's own limits are shorter. */
@@ -54,7 +55,7 @@ function logOnce({ order, token, values }: OutcomePayload): OutcomeLogged | Refu
   const stray = runOfAnother(before, checked.record.run ?? '', found.order);
   if (stray) return { kind: 'refused', problems: [stray] };
   const record = { ...checked.record, ...context(found), entry: token, loggedAt: now() };
-  const appended = appendLogRow(record, before.shop.units);
+  const appended = appendRows(POUR_LOG, [record], before.shop.units);
   if (appended.kind === 'refused') return appended;
   const entry = { row: appended.row, record };
   const after: Book = { ...before, pourLog: [...before.pourLog, entry] };

@@ -54,7 +54,7 @@ export const POUR_HEAT_FIT = defineSpill({
           CONTACT,
           100,
           6.33,
-          'heat loss taken as usual: one more reading at 50 min tells most about it',
+          '2 readings cannot tell contact from heat loss, which is taken as usual: add one after 50 min',
         ],
         [LOSS, 1, 0.2, 'assumed'],
       ],

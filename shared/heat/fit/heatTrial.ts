@@ -65,6 +65,6 @@ export function trialTops(
   return times.map((time) => stateAt(points, time)[top] ?? roomTemperature);
 }
 
-function isFollowed(plate: HeatingPlate) {
+function isFollowed(plate: HeatingPlate): plate is Extract<HeatingPlate, { kind: 'heated' }> {
   return plate.kind === 'heated' && plate.swing !== 'averaged';
 }
