@@ -102,7 +102,10 @@ describe('runSheetDocument', () => {
       if (layer.order === 2)
         return { ...layer, window: { kind: 'between', earliest: 91.2, latest: 299 } as const };
       if (layer.order === 3)
-        return { ...layer, window: { kind: 'none', why: 'too cool', because: 'of a test' } as const };
+        return {
+          ...layer,
+          window: { kind: 'none', why: 'too cool', because: 'of a test' } as const,
+        };
       return layer;
     });
     const rows = tableOf(runSheetDocument({ ...plan, layers }, RUN), 'layers');
