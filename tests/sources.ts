@@ -80,4 +80,6 @@ export const SOURCES = {
   SPEARMANEXAMPLE: 'open encyclopedia, rank correlation of ten pairs, -29/165; from memory',
   JOHNSONKOTZ95:
     'Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions, vol. 2, 2nd ed., 1995; from memory',
+  ABRAMOWITZ:
+    'Abramowitz, Stegun, Handbook of Mathematical Functions, 1964, table 25.4; from memory',
 } as const satisfies Readonly<Record<string, string>>;

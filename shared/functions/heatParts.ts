@@ -1,8 +1,7 @@
-import type { HeatRemedy } from '../heat/heatRemedies.ts';
+import type { BlockInRoom } from '../heat/heatUp/blockOnPlate.ts';
 import type { HeatingMold } from '../heat/heatUp/heatingMold.ts';
 import type { HeatingPlate } from '../heat/heatUp/heatingPlate.ts';
 import type { LayerInMold } from '../heat/layerInMold.ts';
-import type { MoldOnPlate } from '../heat/moldOnPlate.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import { fromEngine } from '../units/convert.ts';
 import { formatFixed } from '../units/format.ts';
@@ -118,17 +117,6 @@ interface Block {
   readonly finish: 'bare' | 'anodized';
 }
 
-export function moldOf(block: Block): MoldOnPlate {
-  return {
-    length: block.blockLength,
-    width: block.blockWidth,
-    height: block.blockHeight,
-    contactConductance: block.contactConductance,
-    roomTemperature: block.room,
-    lossCoefficient: lossOf(block.finish),
-  };
-}
-
 /** The block for the path whose loss varies with temperature. */
 export function heatingMoldOf({
   contactConductance,
@@ -144,6 +132,14 @@ export function heatingMoldOf({
   };
 }
 
+/** The block alone in its room. */
+export function blockOf({
+  room,
+  ...block
+}: Parameters<typeof heatingMoldOf>[0] & Pick<Block, 'room'>): BlockInRoom {
+  return { mold: heatingMoldOf(block), roomTemperature: room };
+}
+
 /** So heavy that no mold slows it [J/K]. */
 const UNMOVED = 1e9;
 
@@ -152,10 +148,6 @@ export function rampPlate(setting: number, room: number, warmUp: number): Heatin
   if (warmUp === 0) return { kind: 'held', setting };
   const watts = (UNMOVED * (setting - room)) / warmUp;
   return { kind: 'heated', setting, watts, heatCapacity: UNMOVED, lossConductance: 0, deadBand: 0 };
-}
-
-export function lossOf(finish: 'bare' | 'anodized'): number {
-  return (finish === 'anodized' ? DEFAULTS.moldLossAnodized : DEFAULTS.moldLossBare).value;
 }
 
 export function layerOf(layer: {
@@ -179,21 +171,11 @@ export function temperatureWords(temperature: number, system: UnitSystem): strin
 }
 
 /** Why a mold does not get hot, and the setting that would do. */
-export function notReached(
-  plateau: number,
-  remedies: readonly HeatRemedy[],
-  system: UnitSystem,
-): string {
-  const settles = `not reached: the mold top settles at ${temperatureWords(plateau, system)}`;
-  const higher = remedies.find((remedy) => remedy.kind === 'higher setting');
-  return higher
-    ? `${settles}; set the plate to ${temperatureWords(Math.ceil(higher.setting), system)} or more`
-    : settles;
+export function notReached(plateau: number, needed: number, system: UnitSystem): string {
+  return `not reached: the mold top settles at ${temperatureWords(plateau, system)}; set the plate to ${temperatureWords(Math.ceil(needed), system)} or more`;
 }
 
 /** Why no setting of the dial will do. */
-export function pastDial(needed: number | undefined, highest: number, system: UnitSystem): string {
-  const ends = `not reached: the dial ends at ${temperatureWords(highest, system)}`;
-  const wants = needed === undefined ? '' : ` and ${temperatureWords(needed, system)} is needed`;
-  return `${ends}${wants}; cover the mold, or a flatter contact`;
+export function pastDial(needed: number, highest: number, system: UnitSystem): string {
+  return `not reached: the dial ends at ${temperatureWords(highest, system)} and ${temperatureWords(needed, system)} is needed; cover the mold, or a flatter contact`;
 }

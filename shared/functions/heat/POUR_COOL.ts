@@ -1,8 +1,9 @@
 import { coolToDemold } from '../../heat/coolToDemold.ts';
+import { coolingLoss } from '../../heat/heatUp/coolingLoss.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK_ONLY, FINISH, lossOf, ROOM, temperatureWords } from '../heatParts.ts';
+import { BLOCK_ONLY, blockOf, FINISH, ROOM, temperatureWords } from '../heatParts.ts';
 
 export const POUR_COOL = defineFunction({
   name: 'POUR_COOL',
@@ -41,24 +42,21 @@ export const POUR_COOL = defineFunction({
   ],
   examples: [
     {
-      args: [152.4, 101.6, 31.75, 1, 110, 85, 22, 'bare', 'metric'],
+      args: [152.4, 101.6, 25.4, 1, 110, 85, 22, 'bare', 'metric'],
       result: 18,
-      within: 0.15,
-      source: 'HEATSTUDY: a block on an insulated board from 110 to 85 °C in about 18 min',
+      within: 0.03,
+      source:
+        'HEATSTUDY: a block on an insulated board from 110 to 85 °C in about 18 min, whole minutes',
     },
   ],
   notes:
-    'On an insulating board in still air; a fan or a cold plate is quicker. The casting follows the mold.',
-  compute: (
-    { blockLength, blockWidth, blockHeight, depth, moldStart, demold, room, finish },
-    system,
-  ) => {
+    'On an insulating board in still air; a fan or a cold plate is quicker. The mold’s loss wanes as it cools: its mean over the fall counts. The casting follows the mold.',
+  compute: ({ depth, moldStart, demold, ...params }, system) => {
+    const block = blockOf(params);
     const mold = {
-      length: blockLength,
-      width: blockWidth,
-      height: blockHeight,
-      roomTemperature: room,
-      lossCoefficient: lossOf(finish),
+      ...block.mold,
+      roomTemperature: block.roomTemperature,
+      lossCoefficient: coolingLoss(block, { from: moldStart, to: demold }),
       contactConductance: 0,
     };
     const time = coolToDemold({

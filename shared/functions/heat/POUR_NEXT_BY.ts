@@ -53,7 +53,7 @@ export const POUR_NEXT_BY = defineFunction({
     },
   ],
   notes:
-    'Latest: the surface is down to twice the bond temperature less the next pour’s temperature. Earliest: it is down to 110 °C (230 °F), a weakly known figure. A draft shortens both. For later layers give the thickness of the whole stack.',
+    'Latest: the surface is down to twice the bond temperature less the next pour’s temperature. Earliest: it is down to 110 °C (230 °F), a weakly known figure. A draft shortens both. For the first layer only, exact: the whole stack given as one thickness is off by up to 40 %; POUR_WINDOW solves stacks.',
   compute: ({ thickness, moldTop, pour, nextPour, bondTemperature, shapeFactor }) => {
     const next = { pourTemperature: nextPour - DEFAULTS.pourLoss.value, bondTemperature };
     const { earliest, latest } = bondWindow(

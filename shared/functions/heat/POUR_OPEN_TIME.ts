@@ -43,7 +43,7 @@ export const POUR_OPEN_TIME = defineFunction({
     },
   ],
   notes:
-    'One slab in a metal mold of constant temperature, its free surface open to still air; for other cavities use volume over wetted metal area. The cup loses 7 °C in pouring. Not for silicone or plaster molds.',
+    'One layer on its own, exact; a layer on others stays open about three times as long: POUR_WINDOW solves a stack. A slab in a metal mold of constant temperature, its free surface open to still air; for other cavities use volume over wetted metal area. The cup loses 7 °C in pouring. Not for silicone or plaster molds.',
   compute: ({ thickness, moldTop, pour, setTemperature, shapeFactor }) => {
     const answer = openTime(layerOf({ thickness, moldTop, pour, shapeFactor }), setTemperature);
     return [answer.kind === 'seconds' ? answer.seconds : answer.kind];

@@ -1,6 +1,6 @@
-import { moldBalance, moldPlateau } from '../../heat/moldOnPlate.ts';
+import { blockPlateau } from '../../heat/heatUp/blockOnPlate.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, moldOf, SETTING } from '../heatParts.ts';
+import { BLOCK, blockOf, SETTING } from '../heatParts.ts';
 
 export const POUR_PLATEAU = defineFunction({
   name: 'POUR_PLATEAU',
@@ -23,6 +23,7 @@ export const POUR_PLATEAU = defineFunction({
       source: 'HEATSTUDY: ends at 115 °C with varying loss',
     },
   ],
-  notes: 'What the plate gives through its contact equals what top and sides lose to the room.',
-  compute: ({ setting, ...block }) => [moldPlateau(moldBalance(moldOf(block)), setting)],
+  notes:
+    'What the plate gives through its contact equals what top and sides lose to the room by free convection and radiation, at that temperature.',
+  compute: ({ setting, ...block }) => [blockPlateau(blockOf(block), setting)],
 });

@@ -1,6 +1,7 @@
-import { moldHeatUp } from '../../heat/moldHeatUp.ts';
+import { blockSetting } from '../../heat/heatUp/blockOnPlate.ts';
+import { blockTime } from '../../heat/heatUp/blockTime.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, moldOf, notReached, SETTING, TARGET } from '../heatParts.ts';
+import { BLOCK, blockOf, notReached, SETTING, TARGET, WARM_UP } from '../heatParts.ts';
 
 export const POUR_PREHEAT = defineFunction({
   name: 'POUR_PREHEAT',
@@ -10,13 +11,7 @@ export const POUR_PREHEAT = defineFunction({
     target: TARGET,
     setting: SETTING,
     ...BLOCK,
-    warmUp: {
-      kind: 'number',
-      measure: 'minutes',
-      about: 'Minutes the plate itself takes from cold to its setting.',
-      bounds: { atLeast: 0, atMost: 7200 },
-      default: 0,
-    },
+    warmUp: WARM_UP,
   },
   returns: [
     {
@@ -28,6 +23,12 @@ export const POUR_PREHEAT = defineFunction({
   ],
   examples: [
     {
+      args: [100, 132, 152.4, 101.6, 25.4, 100, 22, 'bare', 0, 'metric'],
+      result: 16.05682,
+      within: 1e-5,
+      source: 'SCIPYHEATUP: 963.409 s',
+    },
+    {
       args: [212, 270, 6, 4, 1, 100, 72],
       result: 14,
       within: 0.15,
@@ -35,18 +36,17 @@ export const POUR_PREHEAT = defineFunction({
     },
     {
       args: [212, 200, 6, 4, 1, 100, 72],
-      result: 'not reached: the mold top settles at 180 °F; set the plate to 239 °F or more',
-      source: '(100 x 200 + 19.07 x 72) / 119.07 and 212 + 0.1907 x 140, by hand',
+      result: 'not reached: the mold top settles at 180 °F; set the plate to 241 °F or more',
+      source:
+        'with a constant loss (100 x 200 + 19.07 x 72) / 119.07 = 180 and 212 + 0.1907 x 140 = 239, by hand; the rest is this model’s own',
     },
   ],
   notes:
-    'The block is at one temperature throughout, its loss constant at the 100 °C figure; minutes come out within 12 % of those with a loss that varies with temperature while the target is at most 80 % of the rise. Read the mold, not the dial.',
-  compute: ({ target, setting, warmUp, ...block }, system) => {
-    const mold = moldOf(block);
-    const { plateau, time } = moldHeatUp(
-      { mold, plateSetting: setting, plateWarmUp: warmUp },
-      target,
-    );
-    return [time.kind === 'reached' ? time.seconds : notReached(plateau, time.remedies, system)];
+    'The block is at one temperature throughout and its loss varies with its temperature: the curve of POUR_HEAT_CURVE within 0.1 %. The last degrees below the plateau take long, and any error of the contact with them: keep the target below 90 % of the rise. Read the mold, not the dial.',
+  compute: ({ target, setting, warmUp, ...params }, system) => {
+    const block = blockOf(params);
+    const time = blockTime({ ...block, plateSetting: setting, plateWarmUp: warmUp }, target);
+    if (time.kind === 'reached') return [time.seconds];
+    return [notReached(time.plateau, blockSetting(block, target), system)];
   },
 });

@@ -1,6 +1,6 @@
-import { plateSetting } from '../../heat/plateSetting.ts';
+import { blockSetting } from '../../heat/heatUp/blockOnPlate.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, moldOf, pastDial, TARGET } from '../heatParts.ts';
+import { BLOCK, blockOf, pastDial, TARGET } from '../heatParts.ts';
 
 export const POUR_SETTING = defineFunction({
   name: 'POUR_SETTING',
@@ -44,23 +44,15 @@ export const POUR_SETTING = defineFunction({
     {
       args: [212, 6, 4, 1, 100, 72, 'bare', 18, 250],
       result:
-        'not reached: the dial ends at 250 °F and 260 °F is needed; cover the mold, or a flatter contact',
-      source: '230 + 0.1907 x 158, by hand',
+        'not reached: the dial ends at 250 °F and 262 °F is needed; cover the mold, or a flatter contact',
+      source:
+        'with a constant loss 230 + 0.1907 x 158 = 260, by hand; the rest is this model’s own',
     },
   ],
   notes:
     'Dials are off by 15 °C and more: check the mold top with a surface probe, or infrared on tape or matt paint.',
   compute: ({ target, margin, highest, ...block }, system) => {
-    const mold = moldOf(block);
-    const answer = plateSetting({
-      mold,
-      target,
-      margin,
-      lowestSetting: mold.roomTemperature,
-      highestSetting: highest,
-    });
-    return [
-      answer.kind === 'setting' ? answer.setting : pastDial(answer.settingNeeded, highest, system),
-    ];
+    const setting = blockSetting(blockOf(block), target, margin);
+    return [setting <= highest ? setting : pastDial(setting, highest, system)];
   },
 });
