@@ -3,7 +3,7 @@ import type { Column, Table } from '../../shared/book/column.ts';
 import { headingOf, readHeading, unitOf } from '../../shared/book/heading.ts';
 import { headingNote } from '../../shared/book/headingNote.ts';
 import { numberFormat, settingFormat } from '../../shared/book/numberFormat.ts';
-import { SETTINGS } from '../../shared/book/settings.ts';
+import { SETTINGS, SHOP_FIGURES } from '../../shared/book/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 
 const tables: readonly Table[] = Object.values(TABLES);
@@ -54,7 +54,7 @@ describe('declarations of the book', () => {
   });
 
   test('settings have labels of their own, and defaults within their bounds', () => {
-    const settings = Object.values(SETTINGS);
+    const settings = [...Object.values(SETTINGS), ...Object.values(SHOP_FIGURES)];
     expect(new Set(settings.map(({ label }) => label.toLowerCase())).size).toBe(settings.length);
   });
 });
@@ -107,5 +107,6 @@ describe('numberFormat', () => {
     expect(settingFormat(SETTINGS.overpour)).toBe('0%');
     expect(settingFormat(SETTINGS.cupFill)).toBe('0.0');
     expect(settingFormat(SETTINGS.units)).toBe('@');
+    expect(settingFormat(SHOP_FIGURES.boilingPoint)).toBe('0.0');
   });
 });

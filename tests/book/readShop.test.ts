@@ -105,6 +105,25 @@ describe('settingRows', () => {
     );
   });
 
+  test('settingRows puts the figures that fill themselves below their setting, without a value', () => {
+    const rows = settingRows('metric', bookNotes().settings);
+    const place = rows.findIndex(({ key }) => key === 'topTarget');
+    expect(rows.slice(place + 1, place + 3).map(({ cells }) => cells.slice(0, 3))).toEqual([
+      ['Boiling point here', '', '°C'],
+      ['Mold top must read', '', '°C'],
+    ]);
+    expect(rows[place + 1]?.cells[3]).toBe('Of water at the elevation above. Fills itself.');
+  });
+
+  test('what stands in a row that fills itself is never read back', () => {
+    const { shop, problems } = readShop([
+      ['Boiling point here', '#NAME?', '°F'],
+      ['Mold top must read', 'typed', 'fl oz'],
+    ]);
+    expect(problems).toEqual([]);
+    expect(shop).toEqual(readShop([]).shop);
+  });
+
   test('missingSettings names only those without a row, whatever the case', () => {
     const rows = settingRows('US', bookNotes().settings);
     expect(missingSettings(sheet('US'), rows)).toEqual([]);
