@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
-import { callTime } from './bench/callTimes.ts';
+import { callTime, spillTime } from './bench/callTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';
 import { loadTimes, median } from './bench/loadTimes.ts';
@@ -8,6 +8,7 @@ import { loadTimes, median } from './bench/loadTimes.ts';
 /** Prints what a person waits for: the script's size and load, each function over 10,000 rows, the heat of a plan. Run `npm run build` first. */
 const ROWS = 10_000;
 const LOADS = 20;
+const TABLES = 20;
 
 const code = await readFile('dist/Code.js', 'utf8');
 loadTimes(code, 3); // warms the machine up, not the script
@@ -32,6 +33,13 @@ for (const declared of ALL_FUNCTIONS) {
 
 say('');
 for (const { what, milliseconds } of heatTimes()) say(`${what}: ${milliseconds.toFixed(1)} ms`);
+
+say(`\n${'function'.padEnd(18)}${'ms for one table'.padStart(20)}`);
+for (const declared of ALL_FUNCTIONS) {
+  if (declared.kind !== 'spill') continue;
+  const milliseconds = spillTime(code, declared, TABLES);
+  say(`${declared.name.padEnd(18)}${milliseconds.toFixed(1).padStart(20)}`);
+}
 
 say(`\nfrom the page's address to its first grid: ${((await firstGrid()) / 1000).toFixed(1)} s`);
 

@@ -1,5 +1,7 @@
 import { createContext, runInContext } from 'node:vm';
 import type { RowFunction } from '../../shared/functions/defineFunction.ts';
+import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
+import { median } from './loadTimes.ts';
 
 export interface CallTime {
   readonly name: string;
@@ -33,4 +35,23 @@ export function callTime(code: string, declared: RowFunction, rows: number): Cal
   )(answer);
   if (count !== rows) throw new Error(`${declared.name} answered ${String(count)} of ${rows} rows`);
   return { name: declared.name, milliseconds, rowsPerSecond: (rows / milliseconds) * 1000 };
+}
+
+/** Time of one call of a built sheet function that spills a table, with the arguments of its longest example [ms]. */
+export function spillTime(code: string, declared: SpillFunction, calls: number): number {
+  const context = createContext({});
+  runInContext(code, context);
+  const example = [...declared.examples].sort(
+    (one, other) => other.result.length - one.result.length,
+  )[0];
+  context['call'] = (example?.args ?? []).map((one) =>
+    typeof one === 'object' ? one.map((cell) => [cell]) : one,
+  );
+  const times = Array.from({ length: calls }, () => {
+    const start = performance.now();
+    const answer: unknown = runInContext(`${declared.name}(...call)`, context);
+    if (typeof answer !== 'object') throw new Error(`${declared.name} spilled no table`);
+    return performance.now() - start;
+  });
+  return median(times);
 }

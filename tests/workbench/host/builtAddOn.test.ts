@@ -28,3 +28,29 @@ test.skipIf(!existsSync(join(DIST, 'Code.js')))(
     expect(again.host.values('Sheet1', 'A2')).toEqual([[boiling]]);
   },
 );
+
+test.skipIf(!existsSync(join(DIST, 'Code.js')))(
+  'a list goes in whole and a table with headings spills, down and to the right',
+  async () => {
+    const { host } = await openFixture({ dist: DIST });
+    for (const row of [1, 2]) host.type('Sheet1', `A${row}`, '3');
+    host.type('Sheet1', 'C1', '=POUR_WINDOW(A1:A9,60,165,,,,,"metric")');
+    host.type('Sheet1', 'C6', '=POUR_WINDOW({3;3},60,{165;165},60,,,,"metric")');
+    await host.settled();
+    expect(host.values('Sheet1', 'C1:E1')).toEqual([['layer', 'poured (s)', 'open time (s)']]);
+    expect(host.values('Sheet1', 'I2:I3')).toEqual([
+      ['bonds'],
+      ['top layer: the times are for one more pour as hot'],
+    ]);
+    expect(host.values('Sheet1', 'C7:D8')).toEqual([
+      [1, 0],
+      [2, 60],
+    ]);
+    host.type('Sheet1', 'A2', '-1');
+    await host.settled();
+    expect(host.values('Sheet1', 'C1:C2')).toEqual([
+      ['layer thickness 2 must be greater than 0 mm, got -1 mm'],
+      [''],
+    ]);
+  },
+);
