@@ -8,15 +8,15 @@ import type { Picture } from './pictures.ts';
 const HEIGHTS = { 'heat-up': 380, 'layer-profile': 360, 'heat-trial': 420 } as const;
 
 /**
- * Draws any picture.
- * @param width - [px], at least 300; the height follows from what is drawn
+ * Draws any picture; its height follows from what is drawn.
+ * @param width - [px], at least 300
  */
 export function drawPicture(picture: Picture, width: number): PlainElement {
   switch (picture.kind) {
     case 'heat-up':
       return heatUpPicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'layer-timeline':
-      return layerTimelinePicture(picture, { width, looks: 'plain' });
+      return layerTimelinePicture(picture, width);
     case 'layer-profile':
       return layerProfilePicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'heat-trial':

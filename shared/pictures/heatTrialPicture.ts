@@ -7,12 +7,12 @@ import { UNITS } from '../units/units.ts';
 import { endLabels } from './endLabels.ts';
 import { textWidth } from './fitText.ts';
 import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
-import { heatTrialWords } from './heatTrialWords.ts';
 import { legend } from './legend.ts';
 import { mark } from './marks.ts';
+import { type PictureSize, pictureRoot } from './pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, type PlotFrame, plotFrame } from './plotFrame.ts';
 import { readingLegend, readingMarks } from './readingMarks.ts';
-import { FONT, GRAY, type PictureSize, picture, segment, shape, words } from './svg.ts';
+import { FONT, GRAY, segment, shape, words } from './svg.ts';
 
 /** Height of the strip of residuals, its axis with it [px]. */
 const STRIP = 120;
@@ -45,37 +45,33 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
     .x(({ seconds }) => main.x(seconds / 60))
     .y(({ top }) => y(top))
     .digits(1)([...curve]);
-  return picture(
-    { kind: 'heat-trial', title: trial.title, alternative: heatTrialWords(trial) },
-    size,
-    [
-      ...key.drawn,
-      ...main.drawn,
-      ...(target === undefined
-        ? []
-        : [
-            segment([left, y(target)], [right, y(target)], {
-              stroke: GRAY.text,
-              'stroke-width': 1.4,
-            }),
-          ]),
-      ...(d === null
-        ? []
-        : [shape('path', { d, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 })]),
-      ...readingMarks(readings, ({ seconds, top }) => [main.x(seconds / 60), y(top)]),
-      ...endLabels(
-        labels.map((label) => ({ ...label, y: y(label.y) })),
-        edges,
-        size.width,
-      ),
-      ...residualStrip(trial, across, {
-        left,
-        right,
-        top: size.height - STRIP + 18,
-        bottom: size.height - 40,
-      }),
-    ],
-  );
+  return pictureRoot(trial, size, [
+    ...key.drawn,
+    ...main.drawn,
+    ...(target === undefined
+      ? []
+      : [
+          segment([left, y(target)], [right, y(target)], {
+            stroke: GRAY.text,
+            'stroke-width': 1.4,
+          }),
+        ]),
+    ...(d === null
+      ? []
+      : [shape('path', { d, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 })]),
+    ...readingMarks(readings, ({ seconds, top }) => [main.x(seconds / 60), y(top)]),
+    ...endLabels(
+      labels.map((label) => ({ ...label, y: y(label.y) })),
+      edges,
+      size.width,
+    ),
+    ...residualStrip(trial, across, {
+      left,
+      right,
+      top: size.height - STRIP + 18,
+      bottom: size.height - 40,
+    }),
+  ]);
 }
 
 function labelsOf({ curve, target, system }: HeatTrialPictured) {

@@ -8,11 +8,11 @@ import { eventLines, eventsHeight } from './eventLines.ts';
 import { textWidth } from './fitText.ts';
 import type { HeatUp } from './heatUp.ts';
 import { eventsOf, hotBar, labelsOf, legendOf, type Target } from './heatUpLabels.ts';
-import { heatUpWords } from './heatUpWords.ts';
 import { legend } from './legend.ts';
+import { type PictureSize, pictureRoot } from './pictureRoot.ts';
 import { type Edges, niceAxis, type PlotFrame, plotFrame } from './plotFrame.ts';
 import { readingLegend, readingMarks } from './readingMarks.ts';
-import { FONT, GRAY, type PictureSize, picture, segment, shape } from './svg.ts';
+import { FONT, GRAY, segment, shape } from './svg.ts';
 
 type Course = HeatUp['course'];
 
@@ -76,11 +76,7 @@ export function heatUpPicture(heatUp: HeatUp, size: PictureSize): PlainElement {
       size.width,
     ),
   ];
-  return picture(
-    { kind: 'heat-up', title: 'How the mold heats up', alternative: heatUpWords(heatUp) },
-    size,
-    [...key.drawn, ...frame.drawn, ...drawn],
-  );
+  return pictureRoot(heatUp, size, [...key.drawn, ...frame.drawn, ...drawn]);
 }
 
 function bandShape(course: Course, { x, y }: PlotFrame): readonly PlainElement[] {

@@ -8,10 +8,10 @@ import { type EndLabel, endLabels } from './endLabels.ts';
 import { eventLines, eventsHeight } from './eventLines.ts';
 import { textWidth } from './fitText.ts';
 import type { LayerProfile } from './layerProfile.ts';
-import { layerProfileWords } from './layerProfileWords.ts';
 import { type LegendItem, legend } from './legend.ts';
+import { type PictureSize, pictureRoot } from './pictureRoot.ts';
 import { niceAxis, plotFrame } from './plotFrame.ts';
-import { FONT, GRAY, type PictureSize, picture, segment, shape } from './svg.ts';
+import { FONT, GRAY, segment, shape } from './svg.ts';
 
 /** A line style for each moment; later ones begin again. */
 const DASHES = ['1 0', '8 4', '2 3', '10 3 2 3', '5 2', '1 5'] as const;
@@ -70,30 +70,22 @@ export function layerProfilePicture(profile: LayerProfile, size: PictureSize): P
   const seamLines = seams.map((up) =>
     segment([edges.left, y(up)], [edges.right, y(up)], { 'stroke-width': 1.4 }),
   );
-  return picture(
-    {
-      kind: 'layer-profile',
-      title: 'Temperature through the layers',
-      alternative: layerProfileWords(profile),
-    },
-    size,
-    [
-      ...key.drawn,
-      ...frame.drawn,
-      ...seamLines,
-      ...eventLines(
-        limits.map(({ at, text }) => ({ x: frame.x(degrees(at)), text })),
-        edges,
-        { highest: key.height + 4, left: 4, right: size.width - 4 },
-      ),
-      ...curves,
-      ...endLabels(
-        labels.map((label) => ({ ...label, y: y(label.y) })),
-        edges,
-        size.width,
-      ),
-    ],
-  );
+  return pictureRoot(profile, size, [
+    ...key.drawn,
+    ...frame.drawn,
+    ...seamLines,
+    ...eventLines(
+      limits.map(({ at, text }) => ({ x: frame.x(degrees(at)), text })),
+      edges,
+      { highest: key.height + 4, left: 4, right: size.width - 4 },
+    ),
+    ...curves,
+    ...endLabels(
+      labels.map((label) => ({ ...label, y: y(label.y) })),
+      edges,
+      size.width,
+    ),
+  ]);
 }
 
 function momentsOf({ profiles }: LayerProfile): readonly LegendItem[] {

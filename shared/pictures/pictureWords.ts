@@ -4,6 +4,20 @@ import { layerProfileWords } from './layerProfileWords.ts';
 import { layerTimelineWords } from './layerTimelineWords.ts';
 import type { Picture } from './pictures.ts';
 
+/** What a picture is called. */
+export function pictureTitle(picture: Picture): string {
+  switch (picture.kind) {
+    case 'heat-up':
+      return 'How the mold heats up';
+    case 'layer-timeline':
+      return 'One round, layer by layer';
+    case 'layer-profile':
+      return 'Temperature through the layers';
+    case 'heat-trial':
+      return picture.title;
+  }
+}
+
 /** The text alternative of a picture. */
 export function pictureWords(picture: Picture): string {
   switch (picture.kind) {

@@ -6,8 +6,6 @@ export const GRAY = { text: '#000', line: '#444', grid: '#ddd', band: '#cfcfcf',
 /** Font sizes [px at natural size]: 12 px are 9 pt on paper. */
 export const FONT = { small: 12, plain: 13 } as const;
 
-const FAMILY = 'Arial, Helvetica, Liberation Sans, sans-serif';
-
 type Attributes = Readonly<Partial<Record<SvgAttribute, string | number>>>;
 
 /** One element of a drawing. Numbers are rounded to a tenth of a pixel. */
@@ -79,37 +77,4 @@ export function polyline(points: readonly Point[], looks: Attributes): PlainElem
 
 function at([x, y]: Point): string {
   return `${pixels(x)},${pixels(y)}`;
-}
-
-/** How large a picture is drawn [px]. */
-export interface PictureSize {
-  readonly width: number;
-  readonly height: number;
-}
-
-/** The picture as a whole: an image with a name and a text alternative, white behind. */
-export function picture(
-  { kind, title, alternative }: { kind: string; title: string; alternative: string },
-  { width, height }: PictureSize,
-  children: readonly PlainElement[],
-): PlainElement {
-  const ids = { title: `picture-${kind}-title`, desc: `picture-${kind}-desc` };
-  return shape(
-    'svg',
-    {
-      viewBox: `0 0 ${pixels(width)} ${pixels(height)}`,
-      width,
-      height,
-      class: `picture ${kind}`,
-      role: 'img',
-      'aria-labelledby': `${ids.title} ${ids.desc}`,
-      'font-family': FAMILY,
-    },
-    [
-      shape('title', { id: ids.title }, [title]),
-      shape('desc', { id: ids.desc }, [alternative]),
-      shape('rect', { x: 0, y: 0, width, height, fill: '#fff' }),
-      ...children,
-    ],
-  );
 }

@@ -10,19 +10,14 @@ interface RowRoom {
   readonly right: number;
   readonly top: number;
   readonly width: number;
-  readonly looks: 'plain' | 'small';
 }
 
-/** Name and open time before the row, its window behind it; a small picture has the name only. */
+/** Name and open time before the row, its window behind it where there is room. */
 export function rowWords(
   layer: TimelineLayer,
-  { left, right, top, width, looks }: RowRoom,
+  { left, right, top, width }: RowRoom,
 ): readonly PlainElement[] {
   const room = left - 10;
-  if (looks === 'small')
-    return [
-      words(2, top + 11, fitText(layer.name, room, FONT.small), { size: FONT.small, isBold: true }),
-    ];
   const beside = width - right - 14;
   return [
     words(6, top + 17, fitText(layer.name, room, FONT.plain), { isBold: true }),

@@ -10,8 +10,6 @@ export interface RowPlace {
   readonly right: number;
   readonly top: number;
   readonly bottom: number;
-  /** Of the pour's line [px] */
-  readonly weight: number;
 }
 
 /** One layer of the timeline: when it may be poured, when it is, and until when it moves. */
@@ -20,7 +18,7 @@ export function timelineRow(
   below: TimelineLayer | undefined,
   place: RowPlace,
 ): readonly PlainElement[] {
-  const { top, bottom, right, weight } = place;
+  const { top, bottom, right } = place;
   const { run, openTime } = layer;
   const pour = slanted(run, 0, place);
   const set = openTime.kind === 'seconds' ? slanted(run, openTime.seconds, place) : undefined;
@@ -39,7 +37,7 @@ export function timelineRow(
         ]),
     segment(pour[0], pour[1], {
       stroke: GRAY.text,
-      'stroke-width': weight,
+      'stroke-width': 4,
       'stroke-linecap': 'round',
     }),
     segment([place.x(0), bottom], [right, bottom], { stroke: GRAY.grid }),

@@ -1,3 +1,5 @@
+import type { Picture } from '../pictures/pictures.ts';
+
 /** A place on the sheet: something to read, to tick, or to write on. */
 export type SheetCell =
   | {
@@ -24,6 +26,8 @@ export type SheetBlock =
   /** Sentences, one below the other. */
   | { readonly kind: 'lines'; readonly lines: readonly string[] }
   | { readonly kind: 'checklist'; readonly name: string; readonly items: readonly string[] }
+  /** A picture as data: whoever draws the document draws it too. */
+  | { readonly kind: 'figure'; readonly picture: Picture }
   | {
       readonly kind: 'table';
       readonly headings: readonly string[];
@@ -40,7 +44,8 @@ export type SectionName =
   | 'layers'
   | 'checklists'
   | 'outcome'
-  | 'sign-off';
+  | 'sign-off'
+  | 'pictures';
 
 export interface SheetSection {
   readonly name: SectionName;

@@ -1,3 +1,4 @@
+import { pictureWords } from '../pictures/pictureWords.ts';
 import type { RunSheetDocument, SheetBlock } from './documentTypes.ts';
 import { addChecklists, addFacts, addLine, addTable } from './tab/tabBlocks.ts';
 import { type RunSheetCells, TAB_WIDTHS, type TabDraft } from './tab/tabTypes.ts';
@@ -26,6 +27,9 @@ function addBlock(draft: TabDraft, block: SheetBlock): void {
       return;
     case 'lines':
       for (const line of block.lines) addLine(draft, line, 'small');
+      return;
+    case 'figure':
+      addLine(draft, pictureWords(block.picture), 'small');
       return;
     case 'table':
       addTable(draft, block);

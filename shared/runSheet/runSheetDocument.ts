@@ -6,6 +6,7 @@ import { checklistsSection } from './sections/checklists.ts';
 import { cupsSection } from './sections/cupsSection.ts';
 import { layersSection } from './sections/layersSection.ts';
 import { outcomeSection, signOffSection } from './sections/outcomeSections.ts';
+import { picturesSection } from './sections/picturesSection.ts';
 import { plateSection } from './sections/plateSection.ts';
 
 /**
@@ -28,6 +29,7 @@ export function runSheetDocument(plan: OrderPlan, run: RunIdentity): RunSheetDoc
       checklistsSection(plan),
       outcomeSection(plan),
       signOffSection(plan, run),
+      picturesSection(plan),
     ],
   };
 }

@@ -1,3 +1,5 @@
+import { drawPicture } from '../pictures/drawPicture.ts';
+import { pictureWords } from '../pictures/pictureWords.ts';
 import type {
   RunSheetDocument,
   SectionName,
@@ -11,7 +13,10 @@ import type { ElementTag, PlainElement } from './plainElement.ts';
 /** Sections side by side at the top of the page, and those across it below. */
 const SIDE: readonly SectionName[] = ['cautions', 'plate'];
 const MAIN: readonly SectionName[] = ['notes', 'cups', 'layers'];
-const BELOW: readonly SectionName[] = ['checklists', 'outcome', 'sign-off'];
+const BELOW: readonly SectionName[] = ['checklists', 'outcome', 'sign-off', 'pictures'];
+
+/** A figure fills the page; wider than a page is at the size of its letters [px], so they print a little smaller. */
+const FIGURE_WIDTH = 740;
 
 /** The document as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
 export function runSheetElements(document: RunSheetDocument): PlainElement {
@@ -58,6 +63,11 @@ function blockElement(block: SheetBlock): PlainElement {
       return element('div', 'checklist', [
         element('h3', '', [block.name]),
         element('ul', '', block.items.map(itemElement)),
+      ]);
+    case 'figure':
+      return element('figure', '', [
+        drawPicture(block.picture, FIGURE_WIDTH),
+        element('figcaption', '', [pictureWords(block.picture)]),
       ]);
     case 'table':
       return tableElement(block);

@@ -44,6 +44,17 @@ export async function makeSheet(store: Store): Promise<void> {
   store.set({ runId: made.runId, sheetOf: plan, notice: { kind: 'done', texts } });
 }
 
+/** Opens the pictures of the plan's heat. */
+export async function seeHeat(store: Store): Promise<void> {
+  const { plan, firstPour } = store.get();
+  if (plan === undefined) return;
+  const payload = { order: plan.order, firstPour };
+  const shown = await work(store, 'Opening the pictures…', 'showHeat', payload);
+  if (shown === undefined) return;
+  const texts = [`The heat of order ${shown.order} is open.`];
+  store.set({ notice: { kind: 'done', texts } });
+}
+
 export async function printSheet(store: Store): Promise<void> {
   const { plan, firstPour, runId } = store.get();
   if (plan === undefined || runId === '') return;

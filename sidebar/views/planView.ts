@@ -1,9 +1,17 @@
 import type { OrderPlan, PlanResult, Warning } from '../../shared/runSheet/plan.ts';
 import { sayCount, sayShare } from '../../shared/runSheet/say.ts';
-import { makeSheet, openLog, planAgain, printSheet, readSelected } from '../page/actions.ts';
+import {
+  makeSheet,
+  openLog,
+  planAgain,
+  printSheet,
+  readSelected,
+  seeHeat,
+} from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../page/store.ts';
+import { openTrials } from '../page/trialActions.ts';
 import { layerCard } from './layerCard.ts';
 import { missingView } from './missingView.ts';
 import { plateCard } from './plateCard.ts';
@@ -17,7 +25,11 @@ export function planView(store: Store): HTMLElement {
     { id: 'read', label: 'Read the selected order', look: plan ? 'plain' : 'main', isOff },
     () => void readSelected(store),
   );
-  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]));
+  const trials = button(
+    { id: 'trials', label: 'Trials of your own', isOff },
+    () => void openTrials(store),
+  );
+  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), trials);
 }
 
 function emptyText(): HTMLElement {
@@ -104,6 +116,7 @@ function actionsOf(store: Store): HTMLElement {
     button({ id: 'make', label, look: 'main', isOff }, () => void makeSheet(store)),
     button({ id: 'print', label: 'Print', isOff: isOff || !isMade }, () => void printSheet(store)),
     el('p', { class: 'small' }, hint),
+    button({ id: 'heat', label: 'See the heat', isOff }, () => void seeHeat(store)),
     button({ id: 'log', label: 'Log what came out', isOff }, () => void openLog(store)),
   );
 }

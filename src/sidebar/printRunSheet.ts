@@ -3,10 +3,7 @@ import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';
-
-/** Fits a laptop's screen [px]. */
-const WIDTH = 860;
-const HEIGHT = 640;
+import { requestDialog } from './requestDialog.ts';
 
 /**
  * Page call: opens the dialog that shows and prints a run sheet.
@@ -17,11 +14,7 @@ export function printRunSheet(payload: unknown): RunSheetShown | Refused {
   if (read.kind === 'refused') return read;
   const plan = planFor(readBookNow(), read.value);
   if (isRefused(plan)) return plan;
-  const page = HtmlService.createHtmlOutputFromFile('RunSheet')
-    .append(requestElement(read.value))
-    .setWidth(WIDTH)
-    .setHeight(HEIGHT);
-  SpreadsheetApp.getUi().showModalDialog(page, `Run sheet ${read.value.runId}`);
+  requestDialog('RunSheet', `Run sheet ${read.value.runId}`, read.value);
   return { kind: 'ok', runId: read.value.runId };
 }
 
@@ -31,8 +24,3 @@ export const RUN_FIELDS = {
   runId: NEEDED_TEXT,
   firstPour: OPTIONAL_TEXT,
 } as const;
-
-/** Tells the dialog which run it is for. Per-cent encoded, the text holds no character that means anything in HTML. */
-function requestElement(payload: RunPayload): string {
-  return `<div id="request" hidden data-request="${encodeURIComponent(JSON.stringify(payload))}"></div>`;
-}

@@ -52,13 +52,19 @@ export const TIMELINE: LayerTimeline = {
   layers: [
     {
       name: '1 belly',
-      run: { firstAt: 0, lastAt: 60, stops: 0 },
+      run: { firstAt: 0, lastAt: 60, stops: 0, passTime: 60 },
       openTime: { kind: 'seconds', seconds: 48 },
       bands: { open: { low: 30, high: 80 } },
     },
     {
       name: '2 line',
-      run: { firstAt: 70, lastAt: 130, stops: 1, wait: { shortest: 70, longest: 70 } },
+      run: {
+        firstAt: 70,
+        lastAt: 130,
+        stops: 1,
+        passTime: 60,
+        wait: { shortest: 70, longest: 70 },
+      },
       openTime: { kind: 'seconds', seconds: 20 },
       window: { kind: 'between', earliest: 25, latest: 110 },
       bands: {
@@ -69,7 +75,13 @@ export const TIMELINE: LayerTimeline = {
     },
     {
       name: '3 back',
-      run: { firstAt: 190, lastAt: 250, stops: 0, wait: { shortest: 120, longest: 120 } },
+      run: {
+        firstAt: 190,
+        lastAt: 250,
+        stops: 0,
+        passTime: 60,
+        wait: { shortest: 120, longest: 120 },
+      },
       openTime: { kind: 'stays open' },
       window: { kind: 'from', earliest: 42 },
       bands: { open: {}, earliest: { low: 30, high: 66 }, latest: { low: 200 } },

@@ -51,6 +51,7 @@ describe('runSheetDocument', () => {
       'checklists',
       'outcome',
       'sign-off',
+      'pictures',
     ]);
   });
 
@@ -84,7 +85,7 @@ describe('runSheetDocument', () => {
     ]);
     expect(linesOf(document, 'cups')).toEqual([
       'belly, White dispersion: fill each cup to 3.1 fl oz cold and count 5 drops (off by 8 %), with 0.17 g of Pearl powder.',
-      'Label leftovers with the heat they have behind them, in minutes at 338 °F of 60: belly 5, vein 8 and back 6.',
+      'Label leftovers with their heat so far, in minutes at 338 °F of 60: belly 5, vein 8 and back 6.',
     ]);
   });
 

@@ -70,7 +70,7 @@ function leftoverLine({ layers, heatBudget, system }: OrderPlan): string {
   const used = layers.map((layer) => `${layer.layer} ${Math.ceil(layer.heatUsed / 60)}`);
   const budget = Math.round(heatBudget / 60);
   const reference = sayTemperature(HEAT_REFERENCE, system);
-  return `Label leftovers with the heat they have behind them, in minutes at ${reference} of ${budget}: ${sayList(used)}.`;
+  return `Label leftovers with their heat so far, in minutes at ${reference} of ${budget}: ${sayList(used)}.`;
 }
 
 function proposalLines(plan: OrderPlan): readonly string[] {

@@ -1,5 +1,4 @@
 import { formatClock } from '../../book/clock.ts';
-import { layerTimelineOf } from '../../pictures/layerTimeline.ts';
 import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 import type { Band, LayerBands } from '../heatDetail.ts';
 import type { LayerPlan, OrderPlan } from '../plan.ts';
@@ -13,17 +12,13 @@ export function layersSection(plan: OrderPlan): SheetSection {
   const table: SheetBlock = {
     kind: 'table',
     headings: ['Layer', 'Fill to', 'Cup at', 'First cavity', 'Not before', 'Not after'],
-    widths: [24, 15, 18, 19, 25, 25],
+    widths: [22, 15, 17, 20, 31, 31],
     rows: plan.layers.map((layer, index) => plannedCells(layer, plan, plan.detail?.layers[index])),
   };
   return {
     name: 'layers',
     heading: `Layers: ${counts}`,
-    blocks: [
-      table,
-      { kind: 'figure', picture: layerTimelineOf(plan) },
-      { kind: 'lines', lines: [paceLine(plan), ...certaintyLines(plan)] },
-    ],
+    blocks: [table, { kind: 'lines', lines: [paceLine(plan), ...certaintyLines(plan)] }],
   };
 }
 
@@ -76,7 +71,7 @@ function certaintyLines({ detail }: OrderPlan): readonly string[] {
 
 function paceLine(plan: OrderPlan): string {
   const each =
-    'First cavity: by the stopwatch from the first pour. Windows run from the pour of the layer below in the same cavity, mold kept hot.';
+    'First cavity: stopwatch from the first pour. Windows: from the pour below it, same cavity, mold kept hot.';
   const cup = `A cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then back to heat; a layer takes ${sayDuration(plan.layerTime)}.`;
   const demold = `Plate off at the last top-off; demold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)}.`;
   return `${each} ${cup} ${demold}`;

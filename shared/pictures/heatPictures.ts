@@ -1,0 +1,15 @@
+import type { Shop } from '../book/settings.ts';
+import type { OrderPlan } from '../runSheet/plan.ts';
+import { heatUpOf } from './heatUp.ts';
+import { layerProfileOf } from './layerProfile.ts';
+import { layerTimelineOf } from './layerTimeline.ts';
+import type { Picture } from './pictures.ts';
+
+/** The pictures of a plan, in the order of the work; those of curves only where the plan has them. */
+export function heatPictures(
+  plan: OrderPlan,
+  shop: Pick<Shop, 'setTemperature' | 'bondTemperature'>,
+): readonly Picture[] {
+  const pictures = [heatUpOf(plan), layerTimelineOf(plan), layerProfileOf(plan, shop)];
+  return pictures.filter((one) => one !== undefined);
+}
