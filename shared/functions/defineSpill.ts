@@ -42,7 +42,7 @@ type ListArguments<Ps> = {
 };
 
 /** A call as a person would type it, with the rows shown below the headings. */
-export interface SpillExample {
+interface SpillExample {
   /** A list is typed as a column in braces. */
   readonly args: readonly (string | number | readonly (string | number)[])[];
   readonly result: readonly (readonly Answer[])[];

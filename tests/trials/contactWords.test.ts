@@ -53,7 +53,7 @@ test.each([
   ],
   [
     'tops colder than any contact gives',
-    'the mold is colder than any contact leaves it: check setting, block and minutes',
+    'the mold is colder than any contact leaves it: check setting, block and minutes, and that no infrared thermometer looked at bare metal',
   ],
   [
     'readings do not tell the contact',

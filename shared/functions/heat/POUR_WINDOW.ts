@@ -65,7 +65,7 @@ export const POUR_WINDOW = defineSpill({
     },
   ],
   notes:
-    'Conduction through the whole stack, solved in steps (see layer-timing.md): error under 0.5 % of the model’s own times, which rest on weakly known temperatures for set, firm and bond. The mold top is taken as held; each layer lands at once, 7 °C cooler than its cup. "Never" and "any time" hold for 20 minutes after the last pour. Oil, dust or release agent spoil a bond at any temperature.',
+    'Conduction through the whole stack, solved in steps (see layer-timing.md): error under 0.5 % of the model’s own times, which rest on weakly known temperatures for set, firm and bond. The mold top is taken as held, where the run sheet also counts its climb; each layer lands at once, 7 °C cooler than its cup. "Never" and "any time" hold for 20 minutes after the last pour. Oil, dust or release agent spoil a bond at any temperature.',
   compute: ({ bondTemperature, ...stack }) => {
     const { layers } = solveStack(stack, { bondTemperature });
     const isStuck = layers.length < stack.thicknesses.length;

@@ -1,11 +1,11 @@
 import type { ContactFit } from '../../heat/fit/contactFit.ts';
 import { fitContact } from '../../heat/fit/fitContact.ts';
-import type { HeatTrial } from '../../heat/fit/heatTrial.ts';
 import { contactRemarkWords, noContactWords } from '../../trials/contactWords.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatParts.ts';
 import { FIGURE_COLUMNS } from './figureColumns.ts';
+import { heatTrials } from './heatTrials.ts';
 
 const LOSS = 'heat loss (1 is usual)';
 const CONTACT = 'contact conductance (W/m²·K)';
@@ -20,7 +20,8 @@ export const POUR_HEAT_FIT = defineSpill({
       kind: 'list',
       item: 'minutes',
       measure: 'minutes',
-      about: 'Since the cold mold was put on the hot plate.',
+      about:
+        'Since the mold was put on the hot plate; what is read at 0 is where it starts, else the room is.',
       bounds: { atLeast: 0, atMost: 43_200 },
       most: 200,
     },
@@ -32,14 +33,23 @@ export const POUR_HEAT_FIT = defineSpill({
       bounds: { atLeast: -20, atMost: 300 },
       matches: { list: 'minutes' },
     },
-    setting: SETTING,
+    settings: {
+      kind: 'list',
+      field: 'plate settings',
+      item: 'plate setting',
+      measure: 'temperature',
+      about: 'Plate setting at each reading, or one for all.',
+      bounds: SETTING.bounds,
+      matches: { list: 'minutes' },
+      oneForAll: true,
+    },
     ...BLOCK_ONLY,
     room: ROOM,
     finish: FINISH,
     trialNumbers: {
       kind: 'list',
       item: 'trial number',
-      about: 'Which heating each reading is of; blank for one.',
+      about: 'Which heating each reading is of; blank where all are of one.',
       bounds: { atLeast: 0, atMost: 1e6 },
       matches: { list: 'minutes' },
       optional: true,
@@ -64,20 +74,10 @@ export const POUR_HEAT_FIT = defineSpill({
     },
   ],
   notes:
-    'Least squares of the readings on the curve of POUR_HEAT_CURVE; a reading counts as good to 2 °C. The heat loss is a share, over the published loss of such faces; where the readings cannot tell it stays 1 and its doubt is in the contact’s error. All trials on one plate, at one setting.',
-  compute: ({ minutes, moldTops, trialNumbers, setting, room, ...block }, system) => {
-    const mold = heatingMoldOf(block);
-    const trial = { plate: { kind: 'held', setting } as const, mold, roomTemperature: room };
-    const readings = minutes.map((seconds, index) => ({ seconds, top: moldTops[index] ?? 0 }));
-    const numbers = new Set(trialNumbers);
-    const trials: readonly HeatTrial[] =
-      numbers.size === 0
-        ? [{ ...trial, readings }]
-        : [...numbers].map((number) => ({
-            ...trial,
-            readings: readings.filter((_, index) => trialNumbers[index] === number),
-          }));
-    return fitRows(fitContact(trials), system);
+    'Least squares of the readings on the curve of POUR_HEAT_CURVE; a reading counts as good to 2 °C. The heat loss is a share, over the published loss of such faces; where the readings cannot tell it stays 1 and its doubt is in the contact’s error. All heatings with one plate and blocks of one size; the plate is hot from the start and holds its setting.',
+  compute: ({ room, blockLength, blockWidth, blockHeight, finish, ...readings }, system) => {
+    const mold = heatingMoldOf({ blockLength, blockWidth, blockHeight, finish });
+    return fitRows(fitContact(heatTrials(readings, mold, room)), system);
   },
 });
 

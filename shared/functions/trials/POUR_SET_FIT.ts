@@ -85,6 +85,13 @@ export const POUR_SET_FIT = defineSpill({
       interval: every,
     }));
     const found = setTemperatureFromPucks(trials);
-    return [['set temperature', found.value, found.standardError, puckWords(trials.length, found.standardError)]];
+    return [
+      [
+        'set temperature',
+        found.value,
+        found.standardError,
+        puckWords(trials.length, found.standardError),
+      ],
+    ];
   },
 });

@@ -140,6 +140,13 @@ describe('POUR_WINDOW', () => {
     expect(typed.map((row) => row[6])).toEqual(['bonds', 'bonds', TOP]);
   });
 
+  test('a second early is not too early', () => {
+    const earliest = Number(rows(column(3, 3), 60, 165)[0]?.[3]);
+    const verdict = (gap: number) => rows(column(3, 3), 60, 165, gap)[0]?.[6];
+    expect(verdict(earliest - 0.9)).toBe('bonds');
+    expect(verdict(earliest - 1.1)).toBe('too early: not firm yet, colors mix');
+  });
+
   test('no more layers than a mold has', () => {
     expect(runFunction(POUR_WINDOW, [column(...Array<number>(13).fill(3)), 60, 165])).toBe(
       'number of thicknesses must be at most 12, got 13',

@@ -4,6 +4,7 @@ import { POUR_DROP_FIT } from '../../../shared/functions/trials/POUR_DROP_FIT.ts
 import { POUR_HEAT_FIT } from '../../../shared/functions/trials/POUR_HEAT_FIT.ts';
 import { POUR_OVEN_FIT } from '../../../shared/functions/trials/POUR_OVEN_FIT.ts';
 import { POUR_SET_FIT } from '../../../shared/functions/trials/POUR_SET_FIT.ts';
+import { noContactWords } from '../../../shared/trials/contactWords.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
 
@@ -15,6 +16,11 @@ function table(answer: unknown): Table {
 }
 
 const BLOCK = [270, 6, 4, 1] as const;
+
+/** The cells of a column. */
+function column(range: CellArgument): readonly (string | number)[] {
+  return table(range).map(([cell = '']) => cell);
+}
 
 /** A trial as the curve draws it, every three minutes for an hour. */
 function trial(contact: number, heatLoss: number): { minutes: CellArgument; tops: CellArgument } {
@@ -43,14 +49,33 @@ describe('POUR_HEAT_FIT', () => {
     expect(answer[2]?.[3]).toBe('from the readings');
   });
 
-  test('two heatings told apart by number fit as one that was read twice', () => {
+  test('two heatings told apart by number: one cold, one that starts warm by its reading at 0', () => {
     const { minutes, tops } = trial(100, 1);
-    const twice = (cells: CellArgument): CellArgument =>
-      Array.isArray(cells) ? [...cells, ...cells] : cells;
-    const numbers = Array.from({ length: 42 }, (_, index) => [index < 21 ? 7 : 3]);
-    const answer = table(
-      runFunction(POUR_HEAT_FIT, [twice(minutes), twice(tops), ...BLOCK, '', '', numbers]),
+    const cold = { minutes: column(minutes).slice(1, 8), tops: column(tops).slice(1, 8) };
+    // The same curve from its fifth reading on, at 12 minutes.
+    const warm = {
+      minutes: column(minutes).slice(0, 7),
+      tops: column(tops).slice(4, 11),
+    };
+    const both = [...cold.minutes, ...warm.minutes].map((one) => [one]);
+    const all = [...cold.tops, ...warm.tops].map((one) => [one]);
+    const numbers = both.map((_, index) => [index < 7 ? 7 : 3]);
+    const told = table(runFunction(POUR_HEAT_FIT, [both, all, ...BLOCK, '', '', numbers]));
+    // Where the warm one starts is read off a curve held to 1e-4 K.
+    expect(told[1]?.[1]).toBeNear(100, { relative: 1e-3 });
+    const mixed = table(runFunction(POUR_HEAT_FIT, [both, all, ...BLOCK]));
+    expect(mixed[1]?.[1]).not.toBeNear(100, { relative: 0.1 });
+  });
+
+  test('a setting for each reading: two plates as warm as they were', () => {
+    const one = trial(100, 1);
+    const rows = table(runFunction(POUR_HEAT_CURVE, [300, 6, 4, 1, 100, '', '', '', 60, 3])).slice(
+      1,
     );
+    const minutes = [...column(one.minutes), ...rows.map((row) => row[0] ?? '')].map((x) => [x]);
+    const tops = [...column(one.tops), ...rows.map((row) => row[1] ?? '')].map((x) => [x]);
+    const settings = minutes.map((_, index) => [index < 21 ? 270 : 300]);
+    const answer = table(runFunction(POUR_HEAT_FIT, [minutes, tops, settings, 6, 4, 1]));
     expect(answer[1]?.[1]).toBeNear(100, { relative: 1e-3 });
   });
 
@@ -58,13 +83,13 @@ describe('POUR_HEAT_FIT', () => {
     const none = (minutes: CellArgument, tops: CellArgument) =>
       table(runFunction(POUR_HEAT_FIT, [minutes, tops, ...BLOCK])).slice(1);
     expect(none(3, 100)).toEqual([
-      ['contact conductance (W/m²·K)', 'no fit', '', 'give at least two readings'],
+      ['contact conductance (W/m²·K)', 'no fit', '', noContactWords('fewer than two readings')],
     ]);
     expect(none([[3], [6]], [[300], [330]])[0]?.[3]).toBe(
-      'the mold is hotter than any contact makes it: check setting, block and minutes',
+      noContactWords('tops hotter than any contact gives'),
     );
     expect(none([[60], [90]], [[72], [72]])[0]?.[3]).toBe(
-      'the mold is colder than any contact leaves it: check setting, block and minutes',
+      noContactWords('tops colder than any contact gives'),
     );
   });
 
