@@ -29,7 +29,7 @@ export function noContactWords(because: NoFit): string {
     case 'tops hotter than any contact gives':
       return 'the mold is hotter than any contact makes it: check setting, block and minutes';
     case 'tops colder than any contact gives':
-      return 'the mold is colder than any contact leaves it: check setting, block and minutes';
+      return 'the mold is colder than any contact leaves it: check setting, block and minutes, and that no infrared thermometer looked at bare metal';
     case 'readings do not tell the contact':
       return 'these readings do not tell the contact: read while the mold climbs';
   }

@@ -4,7 +4,7 @@ import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =
-  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Plates, Pour log, Heat trials and Stock moves. Nothing else changed.';
+  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Plates, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Nothing else changed.';
 const SHEETS = [
   'Shop',
   'Orders',
@@ -15,6 +15,8 @@ const SHEETS = [
   'Plates',
   'Pour log',
   'Heat trials',
+  'Bench trials',
+  'Measured figures',
   'Stock moves',
 ];
 
@@ -258,7 +260,7 @@ describe('Set up this workbook', () => {
       var own = book.insertSheet('Plates');
       own.getRange('A1:B2').setValues([['Plate', 'Bought'], ['Old griddle', 2019]]);`);
     expect(await book.menu('setUpWorkbook')).toBe(
-      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Pour log, Heat trials and Stock moves. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset and Notes to Plates. Nothing else changed.',
+      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset and Notes to Plates. Nothing else changed.',
     );
     expect(
       await book.run(`

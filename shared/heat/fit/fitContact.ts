@@ -41,14 +41,15 @@ export function fitContact(
   const beyond = beyondContact(trials, readings, assumedLoss);
   if (beyond) return { kind: 'no fit', because: beyond };
   const guess = first.mold.contactConductance ?? DEFAULTS.contactConductanceGriddle.value;
+  // From the same start whatever is assumed: what the readings tell must not hang on it.
+  const both: CurveFit | undefined =
+    readings.length > 2 ? fitTrials(trials, readings, [guess, 1], assumedLoss) : undefined;
+  const told = both?.kind === 'fitted' && widened(both, readingError, 1) <= LOSS_SPREAD;
+  if (told) return bothFitted(both, readingError);
   const alone = fitTrials(trials, readings, [guess], assumedLoss);
   if (alone.kind === 'no fit')
     return { kind: 'no fit', because: 'readings do not tell the contact' };
   const contact = alone.parameters[0] ?? guess;
-  const both: CurveFit | undefined =
-    readings.length > 2 ? fitTrials(trials, readings, [contact, 1], assumedLoss) : undefined;
-  const told = both?.kind === 'fitted' && widened(both, readingError, 1) <= LOSS_SPREAD;
-  if (told) return bothFitted(both, readingError);
   const at = { contact, lossShare: assumedLoss };
   const slopes = trialSlopes(trials, at);
   const deviation = Math.max(alone.residualDeviation, readingError);
