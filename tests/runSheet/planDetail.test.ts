@@ -223,6 +223,18 @@ describe('planDetail', () => {
     expect(last?.high).toBeGreaterThan(last?.top ?? 0);
   });
 
+  test('the curve passes the target when the plan says so', () => {
+    const { detail, plan } = detailed(0);
+    const { plate } = plan;
+    if (plate.kind === 'unreachable') throw new Error(plate.because);
+    const after = detail.heatCourse.findIndex(({ seconds }) => seconds > plate.heatUp);
+    const [one, other] = [detail.heatCourse[after - 1], detail.heatCourse[after]];
+    if (!one || !other) throw new Error('the curve ends too soon');
+    const share = (plate.heatUp - one.seconds) / (other.seconds - one.seconds);
+    // A straight line over one fortieth of the curve.
+    expect(one.top + share * (other.top - one.top)).toBeNear(plate.topTarget, { absolute: 0.05 });
+  });
+
   test('profiles stand just before each next pour and at the end, through all layers poured by then', () => {
     const { detail, plan } = detailed(0);
     const waits = plan.layers.map(({ run }) => run.wait?.longest ?? 0);
