@@ -94,7 +94,8 @@ function heatingPlate(
   const published = faceCoefficient(face, room.temperature + rise, room);
   const lost = Math.min(published, (MOST_LOST * watts) / (rise * area));
   const footprint = count * mold.blockLength * mold.blockWidth;
-  const warmUp = { watts, seconds: plate.warmUp, rise, lossConductance: lost * area };
+  const seconds = Math.max(QUICKEST, plate.warmUp);
+  const warmUp = { watts, seconds, rise, lossConductance: lost * area };
   const lossConductance = lost * Math.max(0, area - footprint);
   const lightest = QUICKEST * (footprint * figures.contactConductance + lossConductance);
   return {

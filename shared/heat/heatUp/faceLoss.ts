@@ -29,15 +29,16 @@ export interface Room {
  */
 export function faceCoefficient(face: Face, temperature: number, room: Room): number {
   const { atLeast, atMost } = AIR_FILM_RANGE;
-  const mean = (temperature + room.temperature) / 2;
   // A trial step may overshoot wildly before it is refused.
-  const film = airFilm(Math.min(atMost, Math.max(atLeast, mean)), room.pressure);
-  const rayleigh = rayleighNumber(film, Math.abs(temperature - room.temperature), face.length);
-  const looking = temperature >= room.temperature ? 'hot up' : 'hot down';
+  const mean = Math.min(atMost, Math.max(atLeast, (temperature + room.temperature) / 2));
+  const at = 2 * mean - room.temperature;
+  const film = airFilm(mean, room.pressure);
+  const rayleigh = rayleighNumber(film, Math.abs(at - room.temperature), face.length);
+  const looking = at >= room.temperature ? 'hot up' : 'hot down';
   const nusselt =
     face.kind === 'top'
       ? horizontalNusselt(rayleigh, looking)
       : verticalNusselt(rayleigh, film.prandtl);
-  const radiation = radiationCoefficient(face.emissivity, temperature, room.temperature);
+  const radiation = radiationCoefficient(face.emissivity, at, room.temperature);
   return (nusselt * film.conductivity) / face.length + radiation;
 }
