@@ -4,7 +4,7 @@ import type { FIGURE_NAMES } from '../book/tables/measuredFigures.ts';
 import { TABLES } from '../book/tables.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
-import { MEASURES } from '../units/measures.ts';
+import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import type { UnitName } from '../units/units.ts';
 import type { FigureKey } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
@@ -63,8 +63,11 @@ export function figureCell(book: TrialBook, name: FigureName, of: string): Figur
   return { name, home, row: found.row, ...(value === undefined ? {} : { value }) };
 }
 
-/** Bounds and usual unit of the cell that holds a figure. */
-export function figureLimits(name: FigureName): {
+/** Bounds of the cell that holds a figure, in engine units, and the unit that a system writes it in. */
+export function figureLimits(
+  name: FigureName,
+  system: UnitSystem,
+): {
   readonly bounds: Bounds;
   readonly unit: UnitName | undefined;
 } {
@@ -75,7 +78,7 @@ export function figureLimits(name: FigureName): {
     home.sheet === 'shop' ? SETTINGS[home.key] : columns[home.key];
   if (declared?.kind !== 'number') return { bounds: {}, unit: undefined };
   const { bounds = {}, measure } = declared;
-  return { bounds, unit: measure && MEASURES[measure].metric };
+  return { bounds, unit: measure && MEASURES[measure][system] };
 }
 
 /** Whether two cells hold the same: equal but for the last digits of a conversion, or both blank. */

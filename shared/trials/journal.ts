@@ -79,7 +79,7 @@ function journalRow(gaps: Gaps, row: MeasuredFigureRow) {
   const { trials = '', date = '', unit: label = '' } = row.record;
   if (entry === undefined || kind === undefined || name === undefined) return undefined;
   const figure = figureOf(name);
-  const { unit: usual } = figureLimits(name);
+  const { unit: usual } = figureLimits(name, gaps.system);
   const unit = usual && findUnit(label, usual);
   if (figure === undefined || (usual !== undefined && unit === undefined)) {
     const place = { sheet: table.sheet, row: row.row, heading: table.columns.unit.heading };

@@ -1,6 +1,7 @@
-import { describeIn } from '../errors/describeIn.ts';
-import { InputError } from '../errors/InputError.ts';
+import { boundsIn } from '../book/parseCell.ts';
+import { describe } from '../errors/describe.ts';
 import { brokenRule } from '../errors/requireNumber.ts';
+import { fromEngine } from '../units/convert.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import {
   FIGURE_PARTS,
@@ -57,9 +58,11 @@ export function isInUse(cells: readonly WantedCell[]): boolean {
 /** Why a cell would refuse what it is wanted to hold, in the user's units; undefined when none does. */
 export function beyondCell(cells: readonly WantedCell[], system: UnitSystem): string | undefined {
   for (const { name, wanted } of cells) {
-    const { bounds, unit } = figureLimits(name);
-    const rule = brokenRule(wanted, bounds);
-    if (rule) return describeIn(new InputError({ field: name, rule, value: wanted, unit }), system);
+    const { bounds, unit } = figureLimits(name, system);
+    if (brokenRule(wanted, bounds) === undefined) continue;
+    const value = unit ? fromEngine(wanted, unit) : wanted;
+    const rule = brokenRule(value, unit ? boundsIn(bounds, unit) : bounds);
+    if (rule) return describe({ field: name, rule, value, unit });
   }
   return undefined;
 }

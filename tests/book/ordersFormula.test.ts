@@ -13,7 +13,7 @@ import { TABLES } from '../../shared/book/tables.ts';
 describe('ordersFormula', () => {
   test('ordersFormula hands over every plan sheet, in order, from its heading down', () => {
     expect(ordersFormula('Pieces to pour', declaredColumns())).toBe(
-      '=POUR_ORDERS("pieces to pour", Orders!A1:O, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:O, Plates!A1:O, \'Pour log\'!A1:AG, Shop!A1:C)',
+      '=POUR_ORDERS("pieces to pour", Orders!A1:O, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:O, \'Pour log\'!A1:AG, Shop!A1:C)',
     );
   });
 

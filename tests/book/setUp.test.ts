@@ -240,7 +240,7 @@ describe('Set up this workbook', () => {
       book.getSheetByName('Shop').getRange('B3').setValue('metric');
       book.getSheetByName('Molds').getRange('A2').setValue('Bar');`);
     expect(await book.menu('setUpWorkbook')).toBe(
-      'Wrote metric units into the headings of Patterns, Doses, Materials, Plates, Pour log and Heat trials, which had no rows yet. Nothing else changed.',
+      'Wrote metric units into the headings of Patterns, Doses, Materials, Plates, Pour log, Heat trials and Bench trials, which had no rows yet. Nothing else changed.',
     );
     expect(
       await book.run(`
@@ -279,7 +279,7 @@ describe('Fill with the demo shop', () => {
   test('sets up and fills an empty workbook, and refuses to do so twice', async () => {
     await fresh();
     expect(await book.menu('fillDemoShop')).toBe(
-      `${CREATED} Filled the book with an invented shop: 193 rows.`,
+      `${CREATED} Filled the book with an invented shop: 206 rows.`,
     );
     expect(book.host.values('Molds', 'A2:D2')).toEqual([['Round stick 5 in', 'open', 8, 0.29]]);
     expect(book.host.values('Orders', 'A2:B2')).toEqual([
