@@ -4,50 +4,44 @@ import { sayTemperature } from '../runSheet/say.ts';
 import { fromEngine } from '../units/convert.ts';
 import { MEASURES } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { endLabels } from './endLabels.ts';
-import { textWidth } from './fitText.ts';
-import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
-import { legend } from './legend.ts';
-import { mark } from './marks.ts';
+import { type EndLabel, endLabels } from './endLabels.ts';
+import type { HeatTrialPictured } from './heatTrial.ts';
 import { type PictureSize, pictureRoot } from './pictureRoot.ts';
-import { type Axis, type Edges, niceAxis, type PlotFrame, plotFrame } from './plotFrame.ts';
+import { type Axis, niceAxis, plotFrame } from './plotFrame.ts';
+import { plotLayout } from './plotLayout.ts';
 import { readingLegend, readingMarks } from './readingMarks.ts';
-import { FONT, GRAY, segment, shape, words } from './svg.ts';
+import { residualStrip } from './residualStrip.ts';
+import { GRAY, segment, shape } from './svg.ts';
 
-/** Height of the strip of residuals, its axis with it [px]. */
+/** Height of the strip of residuals, its axis with it, and of the room between it and the plot [px]. */
 const STRIP = 120;
+const BETWEEN = 14;
 
 /** Readings with the curve fitted to them, and below what the curve leaves over. */
 export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): PlainElement {
   const { curve, readings, system, target } = trial;
-  const key = legend(readingLegend(readings), { left: 8, top: 4, width: size.width - 16 });
   const labels = labelsOf(trial);
-  const widest = Math.max(0, ...labels.map(({ text }) => textWidth(text, FONT.small)));
-  const left = 46;
-  const right = size.width - Math.min(widest + 18, size.width * 0.35);
+  const plot = { width: size.width, height: size.height - STRIP + 40 - BETWEEN };
+  const { edges, key } = plotLayout({ legend: readingLegend(readings), labels, events: [] }, plot);
+  const { left, right, top, bottom } = edges;
   const unit = MEASURES.temperature[system];
-  const degrees = (temperature: number) => fromEngine(temperature, unit);
-  const across = niceAxis([0, ...[...curve, ...readings].map(({ seconds }) => seconds / 60)], {
-    title: 'minutes from switch-on',
-    room: right - left,
-    along: 'across',
-  });
-  const edges = { left, right, top: key.height + 24, bottom: size.height - STRIP - 26 };
-  const tops = [...curve, ...readings].map(({ top }) => degrees(top));
-  const shown = target === undefined ? tops : [...tops, degrees(target)];
-  const main = plotFrame(
-    edges,
-    { ...across, title: '', say: () => '' },
-    niceAxis(shown, { title: UNITS[unit].label, room: edges.bottom - edges.top, along: 'down' }),
-  );
-  const y = (temperature: number) => main.y(degrees(temperature));
+  const shown = [
+    ...[...curve, ...readings].map((one) => one.top),
+    ...(target === undefined ? [] : [target]),
+  ].map((one) => fromEngine(one, unit));
+  const across = minutesAxis(trial, right - left);
+  const up = { title: UNITS[unit].label, room: bottom - top, along: 'down' } as const;
+  // The ticks of time are named once, below the strip.
+  const frame = plotFrame(edges, { ...across, title: '', say: () => '' }, niceAxis(shown, up));
+  const x = (seconds: number) => frame.x(fromEngine(seconds, 'min'));
+  const y = (temperature: number) => frame.y(fromEngine(temperature, unit));
   const d = line<(typeof curve)[number]>()
-    .x(({ seconds }) => main.x(seconds / 60))
-    .y(({ top }) => y(top))
+    .x(({ seconds }) => x(seconds))
+    .y((one) => y(one.top))
     .digits(1)([...curve]);
   return pictureRoot(trial, size, [
-    ...key.drawn,
-    ...main.drawn,
+    ...key,
+    ...frame.drawn,
     ...(target === undefined
       ? []
       : [
@@ -59,7 +53,7 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
     ...(d === null
       ? []
       : [shape('path', { d, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 })]),
-    ...readingMarks(readings, ({ seconds, top }) => [main.x(seconds / 60), y(top)]),
+    ...readingMarks(readings, (reading) => [x(reading.seconds), y(reading.top)]),
     ...endLabels(
       labels.map((label) => ({ ...label, y: y(label.y) })),
       edges,
@@ -74,7 +68,12 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
   ]);
 }
 
-function labelsOf({ curve, target, system }: HeatTrialPictured) {
+function minutesAxis({ curve, readings }: HeatTrialPictured, room: number): Axis {
+  const minutes = [...curve, ...readings].map(({ seconds }) => fromEngine(seconds, 'min'));
+  return niceAxis([0, ...minutes], { title: 'minutes from switch-on', room, along: 'across' });
+}
+
+function labelsOf({ curve, target, system }: HeatTrialPictured): readonly EndLabel[] {
   const last = curve[curve.length - 1];
   return [
     ...(last === undefined
@@ -83,39 +82,5 @@ function labelsOf({ curve, target, system }: HeatTrialPictured) {
     ...(target === undefined
       ? []
       : [{ y: target, text: `must read ${sayTemperature(target, system, 'up')}` }]),
-  ];
-}
-
-/** Reading less curve: stems from zero, as wide above as below. */
-function residualStrip(
-  trial: HeatTrialPictured,
-  across: Axis,
-  edges: Edges,
-): readonly PlainElement[] {
-  const unit = MEASURES.temperatureDifference[trial.system];
-  const residuals = trialResiduals(trial).map((one) => ({
-    ...one,
-    residual: fromEngine(one.residual, unit),
-  }));
-  const most = Math.max(1, ...residuals.map(({ residual }) => Math.abs(residual)));
-  const frame: PlotFrame = plotFrame(
-    edges,
-    across,
-    niceAxis([-most, most], { title: '', room: edges.bottom - edges.top, along: 'down' }),
-  );
-  const trials = [...new Set(trial.readings.map((reading) => reading.trial))];
-  return [
-    ...frame.drawn,
-    segment([edges.left, frame.y(0)], [edges.right, frame.y(0)], { stroke: GRAY.text }),
-    ...residuals.flatMap((reading) => {
-      const x = frame.x(reading.seconds / 60);
-      return [
-        segment([x, frame.y(0)], [x, frame.y(reading.residual)], { 'stroke-width': 1.6 }),
-        mark([x, frame.y(reading.residual)], trials.indexOf(reading.trial)),
-      ];
-    }),
-    words(edges.left, edges.top - 7, `reading less curve, ${UNITS[unit].label}`, {
-      size: FONT.small,
-    }),
   ];
 }

@@ -5,21 +5,20 @@ import type { EndLabel } from './endLabels.ts';
 import type { EventLine } from './eventLines.ts';
 import type { HeatUp } from './heatUp.ts';
 import type { LegendItem } from './legend.ts';
-import { GRAY, shape } from './svg.ts';
+import { GRAY, outline, type Point, shape } from './svg.ts';
 
 export type Target = NonNullable<HeatUp['target']>;
 
-/** Moments in minutes from switch-on; with clock times where the run has them. */
-export function eventsOf(
-  { seconds, firstPour, onAt }: Target,
-  { system }: HeatUp,
-): readonly EventLine[] {
+/** Moments from switch-on, with clock times where the run has them; x in s. */
+export function eventsOf({ target, system }: HeatUp): readonly EventLine[] {
+  if (target === undefined) return [];
+  const { seconds, firstPour, onAt } = target;
   const clock = (after: number) =>
     onAt === undefined ? '' : `, ${formatClock(onAt + after / 60, system)}`;
   return [
     { x: 0, text: `plate on${clock(0)}` },
-    { x: seconds / 60, text: `mold top hot, ${sayDuration(seconds, 'up')}${clock(seconds)}` },
-    { x: firstPour / 60, text: `first pour, ${sayDuration(firstPour, 'up')}${clock(firstPour)}` },
+    { x: seconds, text: `mold top hot, ${sayDuration(seconds, 'up')}${clock(seconds)}` },
+    { x: firstPour, text: `first pour, ${sayDuration(firstPour, 'up')}${clock(firstPour)}` },
   ];
 }
 
@@ -50,14 +49,20 @@ export function legendOf({ target }: HeatUp): readonly LegendItem[] {
   };
   if (target?.band === undefined) return [band];
   const hot: LegendItem = {
-    draw: (x, y) => [hotBar(x, x + 24, y)],
+    draw: (x, y) => [hotBar([x, x + 24], y, false)],
     text: 'hot enough, nine of ten cases',
   };
   return [band, hot];
 }
 
-/** From the earliest to the latest moment at which the top may be hot enough. */
-export function hotBar(from: number, to: number, y: number): PlainElement {
+/** From the earliest to the latest moment at which the top may be hot enough; open where that is beyond the plot or never. */
+export function hotBar(
+  [from, to]: readonly [from: number, to: number],
+  y: number,
+  isOpen: boolean,
+): PlainElement {
   const looks = { fill: '#fff', stroke: GRAY.text, 'stroke-width': 1.4 };
-  return shape('rect', { x: from, y: y - 4, width: Math.max(to - from, 0), height: 8, ...looks });
+  const [top, bottom] = [y - 4, y + 4];
+  const end: readonly Point[] = isOpen ? [[to + 9, y]] : [];
+  return outline([[from, top], [to, top], ...end, [to, bottom], [from, bottom]], looks);
 }

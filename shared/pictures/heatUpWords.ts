@@ -28,7 +28,7 @@ function courseWords({ target, course, because, system }: HeatUp): string {
   );
   return (
     `With the plate set to ${sayTemperature(target.setting, system)}, the mold top reaches ${sayTemperature(target.top, system, 'up')} ` +
-    `${sayDuration(target.seconds, 'up')} after switch-on${hot}; it settles at ${sayTemperature(target.plateau, system)}${settles}. ` +
+    `in ${sayDuration(target.seconds, 'up')}${hot} from switch-on; it settles at ${sayTemperature(target.plateau, system)}${settles}. ` +
     `Water boils at ${sayTemperature(target.boilingPoint, system)} here; the first pour is ${sayDuration(target.firstPour, 'up')} after switch-on.`
   );
 }

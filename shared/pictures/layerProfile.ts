@@ -1,5 +1,5 @@
-import type { HeatDetail } from '../runSheet/heatDetail.ts';
-import type { OrderPlan } from '../runSheet/plan.ts';
+import type { Band, HeatDetail } from '../runSheet/heatDetail.ts';
+import type { LayerPlan, OrderPlan } from '../runSheet/plan.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 /** What the profile picture shows: temperatures through the stack at a few moments; [m], [degC], [s]. */
@@ -10,8 +10,19 @@ export interface LayerProfile {
   readonly names: readonly string[];
   readonly profiles: HeatDetail['profiles'];
   readonly seams: HeatDetail['seams'];
+  /** Where a layer meets the one below as it lands: height [m], contact temperature [degC] */
+  readonly joints: readonly Joint[];
   readonly setTemperature: number;
   readonly bondTemperature: number;
+}
+
+export interface Joint {
+  /** Of the upper layer */
+  readonly name: string;
+  readonly height: number;
+  readonly contact: number;
+  readonly band?: Band;
+  readonly verdict: 'bonds' | 'peels';
 }
 
 /** The profiles of a plan; undefined before they are solved. */
@@ -23,7 +34,27 @@ export function layerProfileOf(
   }: { readonly setTemperature: number; readonly bondTemperature: number },
 ): LayerProfile | undefined {
   if (detail === undefined || detail.profiles.length === 0) return undefined;
-  const names = layers.map(({ order, layer }) => `${order} ${layer}`);
   const { profiles, seams } = detail;
-  return { kind: 'layer-profile', system, names, profiles, seams, setTemperature, bondTemperature };
+  return {
+    kind: 'layer-profile',
+    system,
+    names: layers.map(nameOf),
+    profiles,
+    seams,
+    joints: layers.flatMap((layer, index) => {
+      const height = seams[index - 1];
+      if (layer.seam === undefined || height === undefined) return [];
+      const { contactTemperature: contact, verdict } = layer.seam;
+      const band = detail.layers[index]?.contact;
+      return [
+        { name: nameOf(layer), height, contact, verdict, ...(band === undefined ? {} : { band }) },
+      ];
+    }),
+    setTemperature,
+    bondTemperature,
+  };
+}
+
+function nameOf({ order, layer }: LayerPlan): string {
+  return `${order} ${layer}`;
 }

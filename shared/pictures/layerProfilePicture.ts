@@ -1,85 +1,41 @@
 import { line } from 'd3-shape';
 import type { PlainElement } from '../runSheet/plainElement.ts';
-import { sayDuration, sayTemperature } from '../runSheet/say.ts';
 import { fromEngine } from '../units/convert.ts';
 import { MEASURES } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { type EndLabel, endLabels } from './endLabels.ts';
-import { eventLines, eventsHeight } from './eventLines.ts';
-import { textWidth } from './fitText.ts';
+import { endLabels } from './endLabels.ts';
+import { eventLines } from './eventLines.ts';
 import type { LayerProfile } from './layerProfile.ts';
-import { type LegendItem, legend } from './legend.ts';
+import { layerLabels, limitLines, profileLegend, profileLine } from './layerProfileLabels.ts';
+import type { Scale } from './linearScale.ts';
+import { mark } from './marks.ts';
 import { type PictureSize, pictureRoot } from './pictureRoot.ts';
-import { niceAxis, plotFrame } from './plotFrame.ts';
-import { FONT, GRAY, segment, shape } from './svg.ts';
-
-/** A line style for each moment; later ones begin again. */
-const DASHES = ['1 0', '8 4', '2 3', '10 3 2 3', '5 2', '1 5'] as const;
+import { type Edges, niceAxis, plotFrame } from './plotFrame.ts';
+import { plotLayout } from './plotLayout.ts';
+import { GRAY, segment, shape } from './svg.ts';
 
 /** Temperature through the stack, mold face below, open face on top, at a few moments of the round. */
 export function layerProfilePicture(profile: LayerProfile, size: PictureSize): PlainElement {
-  const { profiles, seams, names, system, setTemperature, bondTemperature } = profile;
-  const unit = MEASURES.temperature[system];
-  const height = MEASURES.length[system];
-  const degrees = (temperature: number) => fromEngine(temperature, unit);
-  const limits = [
-    { at: setTemperature, text: `sets below ${sayTemperature(setTemperature, system)}` },
-    { at: bondTemperature, text: `seams bond above ${sayTemperature(bondTemperature, system)}` },
-  ];
-  const key = legend(momentsOf(profile), { left: 8, top: 4, width: size.width - 16 });
-  const labels: readonly EndLabel[] = seams.map((top, index) => ({
-    y: ((seams[index - 1] ?? 0) + top) / 2,
-    text: names[index] ?? '',
-  }));
-  const widest = Math.max(0, ...labels.map(({ text }) => textWidth(text, FONT.small)));
-  const edges = {
-    left: 52,
-    right: size.width - Math.min(widest + 18, size.width * 0.3),
-    top: key.height + eventsHeight(limits.length) + 24,
-    bottom: size.height - 40,
-  };
-  const shown = profiles.flatMap(({ temperatures }) => temperatures).map(degrees);
-  const heights = [...seams, ...profiles.flatMap((one) => one.heights)];
-  const frame = plotFrame(
-    edges,
-    niceAxis([...shown, ...limits.map(({ at }) => degrees(at))], {
-      title: `${UNITS[unit].label} in the plastic`,
-      room: edges.right - edges.left,
-      along: 'across',
-    }),
-    niceAxis([0, ...heights.map((one) => fromEngine(one, height))], {
-      title: `${UNITS[height].label} above the mold face`,
-      room: edges.bottom - edges.top,
-      along: 'down',
-    }),
+  const limits = limitLines(profile);
+  const labels = layerLabels(profile);
+  const { edges, key, room } = plotLayout(
+    { legend: profileLegend(profile), labels, events: limits },
+    size,
   );
-  const y = (up: number) => frame.y(fromEngine(up, height));
-  const curves = profiles.map(({ heights: ups, temperatures }, index) => {
-    const points = ups.map(
-      (up, place) => [frame.x(degrees(temperatures[place] ?? 0)), y(up)] as const,
-    );
-    const d = line<readonly [number, number]>().digits(1)([...points]) ?? '';
-    return shape('path', {
-      d,
-      fill: 'none',
-      stroke: GRAY.text,
-      'stroke-width': 2,
-      'stroke-dasharray': DASHES[index % DASHES.length] ?? '1 0',
-    });
-  });
-  const seamLines = seams.map((up) =>
-    segment([edges.left, y(up)], [edges.right, y(up)], { 'stroke-width': 1.4 }),
-  );
+  const { x, y, drawn } = axesOf(profile, edges);
   return pictureRoot(profile, size, [
-    ...key.drawn,
-    ...frame.drawn,
-    ...seamLines,
-    ...eventLines(
-      limits.map(({ at, text }) => ({ x: frame.x(degrees(at)), text })),
-      edges,
-      { highest: key.height + 4, left: 4, right: size.width - 4 },
+    ...key,
+    ...drawn,
+    ...profile.seams.map((up) =>
+      segment([edges.left, y(up)], [edges.right, y(up)], { 'stroke-width': 1.4 }),
     ),
-    ...curves,
+    ...eventLines(
+      limits.map((limit) => ({ ...limit, x: x(limit.x) })),
+      edges,
+      room,
+    ),
+    ...profile.profiles.map((one, index) => curve(one, index, { x, y })),
+    ...profile.joints.flatMap((joint) => jointShapes(joint, { x, y })),
     ...endLabels(
       labels.map((label) => ({ ...label, y: y(label.y) })),
       edges,
@@ -88,15 +44,66 @@ export function layerProfilePicture(profile: LayerProfile, size: PictureSize): P
   ]);
 }
 
-function momentsOf({ profiles }: LayerProfile): readonly LegendItem[] {
-  return profiles.map(({ time }, index) => ({
-    draw: (x, y) => [
-      segment([x, y], [x + 24, y], {
-        stroke: GRAY.text,
-        'stroke-width': 2,
-        'stroke-dasharray': DASHES[index % DASHES.length] ?? '1 0',
-      }),
-    ],
-    text: `after ${sayDuration(time)}`,
-  }));
+/** Scales from degC and from m, with their axes in the shop's units. */
+function axesOf({ profiles, seams, joints, system, ...limits }: LayerProfile, edges: Edges) {
+  const unit = MEASURES.temperature[system];
+  const height = MEASURES.length[system];
+  const shown = [
+    ...profiles.flatMap(({ temperatures }) => temperatures),
+    ...joints.flatMap(({ contact, band }) => [
+      contact,
+      band?.low ?? contact,
+      band?.high ?? contact,
+    ]),
+    limits.setTemperature,
+    limits.bondTemperature,
+  ];
+  const heights = [0, ...seams, ...profiles.flatMap((one) => one.heights)];
+  const { left, right, top, bottom } = edges;
+  const frame = plotFrame(
+    edges,
+    niceAxis(
+      shown.map((one) => fromEngine(one, unit)),
+      { title: `${UNITS[unit].label} in the plastic`, room: right - left, along: 'across' },
+    ),
+    niceAxis(
+      heights.map((one) => fromEngine(one, height)),
+      { title: `${UNITS[height].label} above the mold face`, room: bottom - top, along: 'down' },
+    ),
+  );
+  return {
+    x: (temperature: number) => frame.x(fromEngine(temperature, unit)),
+    y: (up: number) => frame.y(fromEngine(up, height)),
+    drawn: frame.drawn,
+  };
+}
+
+interface Scales {
+  readonly x: Scale;
+  readonly y: Scale;
+}
+
+function curve(
+  { heights, temperatures }: LayerProfile['profiles'][number],
+  index: number,
+  { x, y }: Scales,
+): PlainElement {
+  const points = heights.flatMap((up, place): readonly [number, number][] => {
+    const temperature = temperatures[place];
+    return temperature === undefined ? [] : [[x(temperature), y(up)]];
+  });
+  return shape('path', { d: line().digits(1)([...points]) ?? 'M0,0', ...profileLine(index) });
+}
+
+/** Contact temperature as the upper layer lands, with its band. */
+function jointShapes(
+  { height, contact, band }: LayerProfile['joints'][number],
+  { x, y }: Scales,
+): readonly PlainElement[] {
+  const { low = contact, high = contact } = band ?? {};
+  const looks = { stroke: GRAY.text, 'stroke-width': 4 };
+  return [
+    ...(band === undefined ? [] : [segment([x(low), y(height)], [x(high), y(height)], looks)]),
+    mark([x(contact), y(height)], 3),
+  ];
 }

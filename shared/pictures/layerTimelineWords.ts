@@ -34,7 +34,7 @@ function laterWords(low: number | undefined): string {
 
 function openWords({ openTime, bands }: TimelineLayer): string {
   if (openTime.kind === 'stays open') return 'stays open';
-  return `moves for ${sayDuration(openTime.seconds, 'down')}${sayBand(bands?.open, down, up)}`;
+  return `open for ${sayDuration(openTime.seconds, 'down')}${sayBand(bands?.open, down, up)}`;
 }
 
 function down(seconds: number): string {

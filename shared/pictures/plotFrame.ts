@@ -65,7 +65,7 @@ export function plotFrame(edges: Edges, across: Axis, up: Axis): PlotFrame {
     segment([left, bottom], [right, bottom]),
     segment([left, top], [left, bottom]),
     words((left + right) / 2, bottom + 32, across.title, { ...small, anchor: 'middle' }),
-    words(4, top - 8, up.title, small),
+    words(4, top - 11, up.title, small),
   ];
   return { x, y, drawn };
 }

@@ -30,12 +30,10 @@ export function rowWords(
   ];
 }
 
-/** Until when a layer moves, and the stops of its pour. */
+/** How long a layer stays open, and the stops of its pour. */
 export function openWords({ openTime, run }: TimelineLayer): string {
   const open =
-    openTime.kind === 'stays open'
-      ? 'stays open'
-      : `moves ${sayDuration(openTime.seconds, 'down')}`;
+    openTime.kind === 'stays open' ? 'stays open' : `open ${sayDuration(openTime.seconds, 'down')}`;
   return run.stops === 0 ? open : `${open}, ${sayCount(run.stops, 'stop')}`;
 }
 

@@ -12,7 +12,7 @@ export const TIMELINE_LEGEND: readonly LegendItem[] = [
         'stroke-linecap': 'round',
       }),
     ],
-    text: 'the pour: first cavity on top, last below',
+    text: 'pour, first cavity to last',
   },
   {
     draw: (x, y) => [
@@ -60,6 +60,6 @@ export const TIMELINE_LEGEND: readonly LegendItem[] = [
         'stroke-dasharray': '4 3',
       }),
     ],
-    text: 'no longer moves',
+    text: 'closed, no longer moves',
   },
 ];

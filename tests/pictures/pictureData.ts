@@ -96,8 +96,18 @@ export const PROFILE: LayerProfile = {
   system: 'US',
   names: ['1 belly', '2 line', '3 back'],
   seams: [0.002, 0.003, 0.006],
-  setTemperature: 105,
-  bondTemperature: 90,
+  joints: [
+    {
+      name: '2 line',
+      height: 0.002,
+      contact: 128,
+      band: { low: 119, high: 136 },
+      verdict: 'bonds',
+    },
+    { name: '3 back', height: 0.003, contact: 112, verdict: 'peels' },
+  ],
+  setTemperature: 92,
+  bondTemperature: 116,
   profiles: [30, 90, 180, 400].map((time) => ({
     time,
     heights: HEIGHTS,
