@@ -53,12 +53,14 @@ describe('figureSpreads', () => {
     expect(rangeOf('contactConductance', thick).high).toBeNear(2000, { relative: 1e-12 });
   });
 
-  test('a fitted contact is drawn three standard errors around its value; one without an error, 30 % each', () => {
+  test('a fitted contact is drawn three standard errors around its value; one without an error, so that nine of ten lie within 30 %', () => {
     const fitted = { contactConductance: 110, contactError: 6 };
     expect(rangeOf('contactConductance', fitted)).toEqual({ low: 92, high: 128 });
-    const { low, high } = rangeOf('contactConductance', { contactConductance: 110 });
-    expect(low).toBeNear(11, { relative: 1e-12 }); // three times 33 would leave a tenth: rounding only
-    expect(high).toBeNear(209, { relative: 1e-12 });
+    const { plate, shop } = plateAndShop({ contactConductance: 110 });
+    const spread = figureSpreads(plate, shop).contactConductance;
+    // 1.645 x 0.18 is 0.296
+    expect(drawnValue(0.05, spread)).toBeNear(77, { relative: 0.01 });
+    expect(drawnValue(0.95, spread)).toBeNear(143, { relative: 0.01 });
   });
 
   test('a dial is 15 K off either way on a griddle, 5 K on a thick plate, 2 K around what a shop has measured', () => {
