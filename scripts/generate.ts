@@ -2,6 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
 import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
+import { heatPictures } from './generate/heatPictures.ts';
 import { layerTiming } from './generate/layerTiming.ts';
 
 /** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
@@ -10,6 +11,7 @@ const documents = {
   'docs/functions.json': `${JSON.stringify(facts, null, 2)}\n`,
   'docs/functions.md': functionsManual(facts),
   'docs/layer-timing.md': layerTiming(),
+  ...heatPictures(),
 };
 const stale: string[] = [];
 for (const [file, text] of Object.entries(documents)) {

@@ -6,6 +6,8 @@ import { FONT, segment, words } from './svg.ts';
 
 /** A curve's or line's name at its right end. */
 export interface EndLabel {
+  /** Where the curve ends, when that is before the edge of the plot */
+  readonly x?: number;
   readonly y: number;
   readonly text: string;
   readonly isBold?: boolean;
@@ -25,10 +27,10 @@ export function endLabels(
     GAP,
     [top + 4, bottom - 4],
   );
-  return labels.flatMap(({ y, text, isBold = false }, index) => {
+  return labels.flatMap(({ x = right, y, text, isBold = false }, index) => {
     const place = places[index] ?? y;
     return [
-      segment([right + 1, y], [right + LEADER - 3, place], { 'stroke-width': 0.7 }),
+      segment([x + 1, y], [right + LEADER - 3, place], { 'stroke-width': 0.7 }),
       words(right + LEADER, place + 4, fitText(text, width - right - LEADER - 2, FONT.small), {
         size: FONT.small,
         isBold,

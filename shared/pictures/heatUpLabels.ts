@@ -22,15 +22,20 @@ export function eventsOf({ target, system }: HeatUp): readonly EventLine[] {
   ];
 }
 
-/** Names at the ends of curves and lines; y in degC. */
+/** Names at the ends of curves and lines; x in s, y in degC. */
 export function labelsOf({ course, target, system }: HeatUp): readonly EndLabel[] {
   const last = course[course.length - 1];
   const curves =
     last === undefined
       ? []
       : [
-          { y: last.plate, text: `plate ${sayTemperature(last.plate, system)}` },
-          { y: last.top, text: `mold top ${sayTemperature(last.top, system)}`, isBold: true },
+          { x: last.seconds, y: last.plate, text: `plate ${sayTemperature(last.plate, system)}` },
+          {
+            x: last.seconds,
+            y: last.top,
+            text: `mold top ${sayTemperature(last.top, system)}`,
+            isBold: true,
+          },
         ];
   if (target === undefined) return curves;
   const { top, boilingPoint } = target;

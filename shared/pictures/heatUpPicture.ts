@@ -3,7 +3,7 @@ import type { PlainElement } from '../runSheet/plainElement.ts';
 import { fromEngine } from '../units/convert.ts';
 import { MEASURES } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { endLabels } from './endLabels.ts';
+import { type EndLabel, endLabels } from './endLabels.ts';
 import { eventLines } from './eventLines.ts';
 import type { HeatUp } from './heatUp.ts';
 import { eventsOf, hotBar, labelsOf, legendOf, type Target } from './heatUpLabels.ts';
@@ -44,11 +44,15 @@ export function heatUpPicture(heatUp: HeatUp, size: PictureSize): PlainElement {
     ),
     ...readingMarks(readings, ({ seconds, top }) => [x(seconds), y(top)]),
     ...endLabels(
-      labels.map((label) => ({ ...label, y: y(label.y) })),
+      labels.map((label) => placed(label, scales)),
       edges,
       size.width,
     ),
   ]);
+}
+
+function placed(label: EndLabel, { x, y }: Scales): EndLabel {
+  return { ...label, y: y(label.y), ...(label.x === undefined ? {} : { x: x(label.x) }) };
 }
 
 function axesOf(heatUp: HeatUp, edges: Edges) {

@@ -7,7 +7,7 @@ import { linearScale } from './linearScale.ts';
 import { pictureRoot } from './pictureRoot.ts';
 import { FONT, GRAY, segment, words } from './svg.ts';
 import { openWords, rowWords, widest, windowWords } from './timelineLabels.ts';
-import { TIMELINE_LEGEND } from './timelineLegend.ts';
+import { timelineLegend } from './timelineLegend.ts';
 import { timelineRow } from './timelineRow.ts';
 import { timelineSpan } from './timelineSpan.ts';
 
@@ -23,7 +23,7 @@ const NARROW = 480;
 /** One round: each layer's pour over the cavities within the time in which it may follow the layer below. */
 export function layerTimelinePicture(timeline: LayerTimeline, width: number): PlainElement {
   const { layers } = timeline;
-  const key = legend(TIMELINE_LEGEND, { left: 8, top: 4, width: width - 16 });
+  const key = legend(timelineLegend(timeline), { left: 8, top: 4, width: width - 16 });
   const { left, right } = sidesOf(timeline, width);
   const rowTop = (index: number) => key.height + GAP + index * (ROW + GAP);
   const bottom = rowTop(layers.length);

@@ -1,4 +1,4 @@
-import { sayCount, sayDuration } from '../runSheet/say.ts';
+import { sayCount, sayDuration, sayStopwatch } from '../runSheet/say.ts';
 import type { LayerTimeline, TimelineLayer } from './layerTimeline.ts';
 import { sayBand } from './sayBand.ts';
 
@@ -10,13 +10,8 @@ export function layerTimelineWords({ layers }: LayerTimeline): string {
 function layerWords(layer: TimelineLayer): string {
   const { name, run } = layer;
   const stops = run.stops === 0 ? '' : `, ${sayCount(run.stops, 'stop')} to heat the cup`;
-  const poured = `${name}: poured from ${sayMoment(run.firstAt)} to ${sayMoment(run.lastAt)}${stops}`;
+  const poured = `${name}: poured from ${sayStopwatch(run.firstAt)} to ${sayStopwatch(run.lastAt)} on the stopwatch${stops}`;
   return `${[poured, windowWords(layer), openWords(layer)].filter((one) => one !== '').join('; ')}.`;
-}
-
-/** From the first pour of the round. */
-function sayMoment(seconds: number): string {
-  return seconds < 0.5 ? 'the start' : sayDuration(seconds);
 }
 
 function windowWords({ window, bands }: TimelineLayer): string {
