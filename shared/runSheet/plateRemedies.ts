@@ -6,7 +6,7 @@ import type { MoldFacts } from './findMold.ts';
 import type { PlateFacts } from './findPlate.ts';
 import { plateHeat } from './plateHeat.ts';
 import { plateSettingFor } from './plateSettingFor.ts';
-import { type PlateSet, plateSetup, plateSize } from './plateSetup.ts';
+import { type PlateSet, plateSetup } from './plateSetup.ts';
 import { rounded, say, sayCount, sayTemperature } from './say.ts';
 
 type Change = Omit<PlateSet, 'setting'> & { readonly plate: PlateFacts };
@@ -20,6 +20,8 @@ const HOTTEST = 300;
 /** Watts are named in steps [W], with a fifth to spare for the heat-up. */
 const WATT_STEP = 100;
 const SPARE = 1.25;
+/** Never the limit [W]. */
+const PLENTY = 1e9;
 
 /** Changes that alone would bring the mold top to its target within two hours, each tried out, as an instruction. */
 export function plateRemedies(
@@ -72,20 +74,22 @@ function mostThat(count: number, works: (count: number) => boolean): number {
   return most;
 }
 
-/** The same plate with the dial, and the watts, that the molds want. */
+/** The same plate with the dial, and where that is not enough the watts, that the molds want. */
 function hotterPlate(mold: MoldFacts, shop: Shop, { plate, ...set }: Change): Change {
-  const hot = { ...plate, highestSetting: Math.max(plate.highestSetting, HOTTEST) };
-  const setting = plateSettingFor(mold, hot, shop, set);
-  const setup = plateSetup(mold, hot, shop, { ...set, setting });
-  const { plate: heated, molds, room } = plateRun(setup);
-  const highestSetting = Math.max(plate.highestSetting, setting);
-  if (heated.kind === 'held') return { ...set, plate: { ...plate, highestSetting } };
-  const { watts } = plateSize(plate);
-  const strong = { ...heated, watts: watts * 1e6 };
-  const needed = steadyPlate(strong, molds, room).duty * strong.watts;
-  if (needed < watts) return { ...set, plate: { ...plate, highestSetting } };
-  const enough = rounded(needed * SPARE, WATT_STEP, 'up');
-  return { ...set, plate: { ...plate, highestSetting, watts: enough } };
+  const open = { ...plate, highestSetting: Math.max(plate.highestSetting, HOTTEST) };
+  const setting = plateSettingFor(mold, open, shop, set);
+  const hot = { ...plate, highestSetting: Math.max(plate.highestSetting, setting) };
+  const steady = (one: PlateFacts) => {
+    const {
+      plate: heated,
+      molds,
+      room,
+    } = plateRun(plateSetup(mold, one, shop, { ...set, setting }));
+    return steadyPlate(heated, molds, room);
+  };
+  if (steady(hot).duty < 1) return { ...set, plate: hot };
+  const needed = steady({ ...hot, watts: PLENTY }).duty * PLENTY;
+  return { ...set, plate: { ...hot, watts: rounded(needed * SPARE, WATT_STEP, 'up') } };
 }
 
 function plateWords(hotter: PlateFacts, plate: PlateFacts, shop: Shop): string {

@@ -28,6 +28,6 @@ export function tooCool(mold: MoldFacts, plate: PlateFacts, shop: Shop, set: Pla
     return `set to ${setting}, ${plate.name} stalls at ${stalls}, since its ${watts} carry ${molds} no further, and the mold top settles at ${top}, short of ${short}: ${remedies}`;
   }
   if (plate.highestSetting + set.figures.dialOffset <= topTargetOf(shop))
-    return `at its highest setting, ${setting}, ${plate.name} is not as hot as ${target} that the mold top must read (water boils at ${boiling} here): ${remedies}`;
+    return `at its highest setting, ${setting}, ${plate.name} is not as hot as the ${target} that the mold top must read (water boils at ${boiling} here): ${remedies}`;
   return `at the highest setting of ${plate.name}, ${setting}, the mold top settles at ${top}, short of ${short}: ${remedies}`;
 }

@@ -47,6 +47,20 @@ describe('coolToDemold', () => {
     });
   });
 
+  test('a cavity that is no slab lags longer by its shape factor', () => {
+    const lag = (change: Partial<CoolDown>) => {
+      const found = coolToDemold({ ...COOL_DOWN, ...change });
+      return found.kind === 'reached' ? found.castingTimeConstant : Number.NaN;
+    };
+    expect(lag({ shapeFactor: 1.5 })).toBeNear(1.5 * lag({}), { relative: 1e-12 }); // arithmetic only
+    // Two slabs of which one is as thick by the root of the factor.
+    const thicker = COOL_DOWN.castingDepth * Math.sqrt(1.5);
+    expect(seconds({ ...COOL_DOWN, shapeFactor: 1.5 })).toBeNear(
+      seconds({ ...COOL_DOWN, castingDepth: thicker }),
+      { relative: 1e-9 },
+    );
+  });
+
   test('agrees with both lags stepped in time', () => {
     fc.assert(
       fc.property(
@@ -126,6 +140,7 @@ test('bad figures are named', () => {
     'mold temperature must be a number (°C), got not a number',
   );
   expect(bad({ castingDepth: 0 })).toBe('casting depth must be greater than 0 m, got 0 m');
+  expect(bad({ shapeFactor: 0 })).toBe('shape factor must be greater than 0, got 0');
   expect(bad({ conductivity: 0 })).toBe('conductivity must be greater than 0 W/m·K, got 0 W/m·K');
   expect(bad({ castingDensity: 0 })).toBe('density must be greater than 0 kg/m³, got 0 kg/m³');
   expect(bad({ castingSpecificHeat: 0 })).toBe(

@@ -87,15 +87,16 @@ describe('planOrder', () => {
     const { plate } = planned('2041');
     if (plate.kind !== 'reachable') throw new Error(plate.because);
     expect(plate.setting * 1.8 + 32).toBeNear(260, { relative: 1e-12 }); // arithmetic only
-    // by hand: 0.178 x 0.14 x 0.025 m bare block loses 10.4 x 1.638 W/m2K, gains 110; (110 x 126.67 + 17.03 x 22) / 127.03
-    expect(plate.plateau).toBeNear(112.63, { absolute: 0.05 }); // four figures carried
+    // By hand, one loss for all faces: 0.178 x 0.14 x 0.025 m bare block loses 10.4 x 1.638 W/m2K, gains 110; (110 x 126.67
+    // + 17.03 x 22) / 127.03. Losses that vary with temperature and face: half a kelvin.
+    expect(plate.plateau).toBeNear(112.63, { absolute: 0.5 });
     expect(plate.plateau).toBeGreaterThanOrEqual(plate.topTarget + 10);
     expect(plate.topTarget).toBe(plate.boilingPoint + 3);
   });
 
   test('metric shops get a setting in steps of 5 °C', () => {
     const { plate } = planned('2041', { shop: { units: 'metric' } });
-    expect(plate).toMatchObject({ kind: 'reachable', setting: 125 });
+    expect(plate).toMatchObject({ kind: 'reachable', setting: 130 });
   });
 
   test('the plate goes on so long before the first pour as heating and the wait take', () => {
@@ -114,7 +115,7 @@ describe('planOrder', () => {
     const plates = withChange(DEMO.plates, 0, { highestSetting: 105 });
     const plan = planned('2041', { plates });
     const because =
-      'at the highest setting of Long griddle, 221 °F, the mold top settles at 200 °F, short of 215 °F: lay a lid over the mold, flatten its contact with the plate, or use a hotter plate';
+      'at the highest setting of Long griddle, 221 °F, the mold top settles at 201 °F, short of the 215 °F that it must read (water boils at 209 °F here): use a plate that can be set to 260 °F';
     expect(plan.plate).toEqual({ kind: 'unreachable', because });
     expect(plan.warnings).toContainEqual({
       about: 'heat',
@@ -127,7 +128,7 @@ describe('planOrder', () => {
     expect(planned('2041', { plates }).plate).toEqual({
       kind: 'unreachable',
       because:
-        'the highest setting of Long griddle, 203 °F, is below the 215 °F that the mold top must read: use a hotter plate',
+        'at its highest setting, 203 °F, Long griddle is not as hot as the 215 °F that the mold top must read (water boils at 209 °F here): use a plate that can be set to 260 °F',
     });
   });
 

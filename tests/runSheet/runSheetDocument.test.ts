@@ -171,7 +171,7 @@ describe('runSheetDocument', () => {
   test('a plate that cannot make it says so where its figures would stand', () => {
     const plates = withChange(DEMO.plates, 0, { highestSetting: 95 });
     expect(linesOf(sheetOf('2041', { plates }), 'plate')[0]).toBe(
-      'The mold will not get hot enough: the highest setting of Long griddle, 203 °F, is below the 215 °F that the mold top must read: use a hotter plate.',
+      'The mold will not get hot enough: at its highest setting, 203 °F, Long griddle is not as hot as the 215 °F that the mold top must read (water boils at 209 °F here): use a plate that can be set to 260 °F.',
     );
   });
 

@@ -108,7 +108,22 @@ describe('planOrder warns in plain words, with figures and a cure', () => {
         molds: withChange(DEMO.molds, 0, { blockHeight: 0.05, finish: 'anodized' }),
       },
       warning:
-        'heat: The mold takes 62 min to get hot: a lid over it or a flatter contact with the plate shortens that.',
+        'heat: The mold takes 65 min to get hot: a lid over it or a flatter contact with the plate shortens that.',
+    },
+    {
+      what: 'a mold slow to heat under its lid',
+      changes: {
+        plates: withChange(DEMO.plates, 0, { contactConductance: 30, warmUp: 1800, lid: 'lid' }),
+        molds: withChange(DEMO.molds, 0, { blockHeight: 0.05, finish: 'anodized' }),
+      },
+      warning:
+        'heat: The mold takes 78 min to get hot: a flatter contact with the plate shortens that.',
+    },
+    {
+      what: 'a mold that only its lid keeps hot',
+      changes: { plates: withChange(DEMO.plates, 0, { highestSetting: 112, lid: 'lid' }) },
+      warning:
+        'heat: Without its lid the mold top falls back to 212 °F, below the 215 °F that it must read: lift the lid only to pour, or use a hotter plate.',
     },
     {
       what: 'a round longer than a cup stays hot',

@@ -66,10 +66,10 @@ describe('POUR_ORDERS', () => {
   test('the plate goes on at a clock time, or so long before the first pour', () => {
     expect(column('plate on').slice(1)).toEqual([
       ['9:04 am'],
-      ['31 min before the first pour'],
-      ['26 min before the first pour'],
+      ['36 min before the first pour'],
+      ['25 min before the first pour'],
     ]);
-    expect(column('plate on', { shop: { units: 'metric' } })[1]).toEqual(['9:03']);
+    expect(column('plate on', { shop: { units: 'metric' } })[1]).toEqual(['9:06']);
   });
 
   test('a plate that cannot make it leaves its cell blank and says why in the warnings', () => {

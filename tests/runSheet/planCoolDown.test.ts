@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { coolToDemold } from '../../shared/heat/coolToDemold.ts';
+import { planOrder } from '../../shared/runSheet/planOrder.ts';
+import { DEMO, type DemoChanges, demoBook, withChange } from './demoBook.ts';
+
+const BOX = { profile: 'box' as const, cavityWidth: 0.012, cavityDepth: 0.006 };
+
+function coolTime(changes: DemoChanges = {}, cavity: object = BOX) {
+  const molds = withChange(DEMO.molds, 0, { cavityLength: undefined, ...cavity });
+  const plan = planOrder(demoBook({ molds, ...changes }), '2043');
+  if (plan.kind === 'missing') throw new Error(plan.missing.map((gap) => gap.text).join('; '));
+  const { plate, coolTime: seconds } = plan;
+  return { seconds, plateau: plate.kind === 'reachable' ? plate.plateau : Number.NaN };
+}
+
+function byHand(moldStart: number, shapeFactor: number, lossCoefficient = 10.4): number {
+  const block = { length: 0.178, width: 0.14, height: 0.025, contactConductance: 0 };
+  const cooling = coolToDemold({
+    mold: { ...block, lossCoefficient, roomTemperature: 22 },
+    moldStart,
+    castingStart: 165 - 7,
+    castingDepth: 0.003,
+    shapeFactor,
+    demoldTemperature: 60,
+  });
+  return cooling.kind === 'reached' ? cooling.seconds : Number.NaN;
+}
+
+describe('the cool-down of a plan', () => {
+  test('takes a cavity by volume over wetted metal and the factor of its shape', () => {
+    const { seconds, plateau } = coolTime();
+    // 12 x 6 mm hold 72 mm2 over 24 mm of wall; a box twice as wide as deep, open: aspect 1, factor 1.56.
+    expect(seconds).toBeNear(byHand(plateau, 1.56), { relative: 1e-9 });
+    expect(seconds).toBeGreaterThan(byHand(plateau, 1));
+  });
+
+  test('a closed cavity has metal all around', () => {
+    const closed = { ...BOX, kind: 'two-piece' as const, cavityDepth: 0.012 };
+    const { seconds, plateau } = coolTime({}, closed);
+    // 144 mm2 over 48 mm of wall, as wide as deep.
+    expect(seconds).toBeNear(byHand(plateau, 1.56), { relative: 1e-9 });
+  });
+
+  test('a mold that was found to lose less cools more slowly', () => {
+    const plates = withChange(DEMO.plates, 0, { heatLoss: 0.8 });
+    const { seconds, plateau } = coolTime({ plates });
+    expect(seconds).toBeNear(byHand(plateau, 1.56, 0.8 * 10.4), { relative: 1e-9 });
+    expect(seconds).toBeGreaterThan(1.1 * coolTime().seconds);
+  });
+});
