@@ -47,6 +47,12 @@ describe('band', () => {
     );
   });
 
+  test('names the first of three figures that share the answer nearly evenly', () => {
+    // 1.3 of the sum's root mean square over sqrt(1.3^2 + 2): a correlation of about 0.68
+    const widest = bandOf(([one = 0, two = 0, three = 0]) => 1.3 * one + two - three).widest;
+    expect(widest).toBe('one');
+  });
+
   test('names nothing where no figure stands out of the noise', () => {
     // Turns back in the middle, as far up as down: no rank correlation at all.
     expect(bandOf(([one = 0]) => (one - 0.5) ** 2)).not.toHaveProperty('widest');

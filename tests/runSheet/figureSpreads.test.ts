@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drawnValue } from '../../shared/certainty/drawnValue.ts';
+import { rankCorrelation } from '../../shared/certainty/rankCorrelation.ts';
 import { DEFAULTS } from '../../shared/material/defaults.ts';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import { drawFigures } from '../../shared/runSheet/drawFigures.ts';
@@ -110,6 +111,16 @@ describe('drawFigures', () => {
       expect(sorted[0]).toBeLessThan(drawnValue(1 / 64, spreads[key]) + 1e-9);
       expect(sorted[63]).toBeGreaterThan(drawnValue(63 / 64, spreads[key]) - 1e-9);
     }
+  });
+});
+
+test('drawFigures draws each figure on its own: no two go together', () => {
+  const { plate, shop } = plateAndShop({});
+  const { ranks } = drawFigures(plate, shop, { draws: 96, seed: 1 });
+  const drawn = [...ranks.values()];
+  drawn.forEach((one, index) => {
+    for (const other of drawn.slice(0, index))
+      expect(Math.abs(rankCorrelation(one, other))).toBeLessThan(0.35); // what a band takes for noise
   });
 });
 
