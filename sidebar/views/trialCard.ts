@@ -44,7 +44,8 @@ export function trialCard(proposal: Proposal, index: number, store: Store): HTML
 }
 
 function pictureOf(picture: TrialPicture): HTMLElement {
-  return el('div', { class: 'picture' }, drawElements(heatTrialPicture(picture, PICTURE)));
+  const drawn = drawElements(heatTrialPicture(picture, PICTURE));
+  return el('figure', {}, el('figcaption', { class: 'small' }, picture.title), drawn);
 }
 
 function buttonsOf(

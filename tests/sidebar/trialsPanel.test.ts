@@ -76,6 +76,10 @@ describe('the trials of the panel', () => {
     expect(words).toContain('The readings tell contact and heat loss apart.');
     expect(words).toContain('From T-1 (2026-10-30) and T-3 (2026-11-06): 11 readings.');
     expect(await griddle.locator('svg[role="img"]').count()).toBe(2);
+    expect(await griddle.locator('figcaption').allTextContents()).toEqual([
+      'Round stick 5 in, plate at 270 °F',
+      'Wedge tail 4.5 in, plate at 280 °F',
+    ]);
     const plate = (await card(page, 'Bench plate B').textContent()) ?? '';
     expect(plate).toContain('500 W/m²·K, the usual figure');
     expect(plate).toMatch(

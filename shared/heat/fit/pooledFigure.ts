@@ -9,7 +9,7 @@ import type { MeasuredFigure } from './setTemperatureFromPucks.ts';
  *
  * @param measurements - at least one; each error > 0
  * @throws InputError on none of them, or a figure out of range
- * @source NISTHANDBOOK, section 2.5, combining results of measurements
+ * @source NISTHANDBOOK, section 4.1.4.3, weighted least squares, here of a constant
  */
 export function pooledFigure(measurements: readonly MeasuredFigure[]): MeasuredFigure {
   requireNumber(measurements.length, 'measurements', { atLeast: 1 });

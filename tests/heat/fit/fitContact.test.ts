@@ -168,6 +168,18 @@ describe('what the readings cannot tell', () => {
     expect(remark.add.seconds).toBeLessThan(6000);
   });
 
+  test('a loss that is known from elsewhere is taken as it is where the readings cannot tell', () => {
+    const fit = fitted(fitContact([few], 2, 0.8));
+    expect(fit.lossShare).toEqual({ value: 0.8, standardError: 0.2, from: 'assumption' });
+    // Made with 130 and 0.8, in tenths of a kelvin.
+    expect(fit.contact.value).toBeNear(130, { relative: 2e-3 });
+    const whole = [{ ...TRIAL, readings: readings(TIMES, TOPS) }];
+    expect(fitContact(whole, 2, 0.5)).toEqual(fitContact(whole, 2, 1));
+    expect(errorText(() => fitContact([few], 2, 0))).toBe(
+      'heat loss must be greater than 0, got 0',
+    );
+  });
+
   test('two readings give a contact and no correlation', () => {
     const fit = fitted(fitContact([{ ...TRIAL, readings: few.readings.slice(0, 2) }]));
     expect(fit.remarks[0]).toMatchObject({
