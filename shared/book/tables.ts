@@ -35,6 +35,4 @@ export type DoseRecord = RecordOf<typeof DOSES>;
 export type MaterialRecord = RecordOf<typeof MATERIALS>;
 export type PlateRecord = RecordOf<typeof PLATES>;
 export type PourLogRecord = RecordOf<typeof POUR_LOG>;
-export type HeatTrialRecord = RecordOf<typeof HEAT_TRIALS>;
-export type BenchTrialRecord = RecordOf<typeof BENCH_TRIALS>;
 export type MeasuredFigureRecord = RecordOf<typeof MEASURED_FIGURES>;

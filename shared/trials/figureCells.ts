@@ -20,11 +20,11 @@ type NumberKey =
   | 'dropVolume';
 
 /** Where a figure stands in the book. */
-export type FigureHome =
+type FigureHome =
   | { readonly sheet: 'plates' | 'materials'; readonly key: NumberKey }
   | { readonly sheet: 'shop'; readonly key: 'microwaveEfficiency' };
 
-export const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
+const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
   'contact conductance': { sheet: 'plates', key: 'contactConductance' },
   'contact error': { sheet: 'plates', key: 'contactError' },
   'heat loss': { sheet: 'plates', key: 'heatLoss' },
