@@ -12,7 +12,7 @@ interface Unknown {
 export const UNKNOWNS = {
   contactConductance: {
     words: 'the contact between plate and mold',
-    trial: 'log a heat trial of this mold on this plate: mold top at 5, 15 and 40 minutes',
+    trial: 'log a heat trial of this mold on this plate, its top read at 5, 15 and 40 minutes',
   },
   dialOffset: {
     words: 'what the dial is off',
@@ -50,11 +50,11 @@ export const UNKNOWNS = {
   },
   specificHeat: {
     words: 'the heat that the plastic holds',
-    trial: 'log puck trials at two mold temperatures: no bench trial tells it alone',
+    trial: 'no bench trial tells it alone; pucks at two mold temperatures tell some of it',
   },
   conductivity: {
     words: 'how fast heat goes through the plastic',
-    trial: 'log puck trials of two thicknesses: no bench trial tells it alone',
+    trial: 'no bench trial tells it alone; pucks of two thicknesses tell some of it',
   },
   hotDensity: {
     words: 'the density of the hot plastic',
@@ -62,7 +62,7 @@ export const UNKNOWNS = {
   },
   meltToMold: {
     words: 'the contact between plastic and mold',
-    trial: 'log puck trials of thin pucks in a hot mold: no bench trial tells it alone',
+    trial: 'no bench trial tells it alone; thin pucks in a hot mold tell some of it',
   },
   cupCoefficient: {
     words: 'how fast a cup cools',
