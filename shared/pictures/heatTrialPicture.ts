@@ -30,7 +30,12 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
     ...(target === undefined ? [] : [target]),
   ].map((one) => fromEngine(one, unit));
   const across = minutesAxis(trial, right - left);
-  const up = { title: UNITS[unit].label, room: bottom - top, along: 'down' } as const;
+  const up = {
+    title: UNITS[unit].label,
+    room: bottom - top,
+    along: 'down',
+    narrowest: 10,
+  } as const;
   // The ticks of time are named once, below the strip.
   const frame = plotFrame(edges, { ...across, title: '', say: () => '' }, niceAxis(shown, up));
   const x = (seconds: number) => frame.x(fromEngine(seconds, 'min'));
@@ -70,7 +75,12 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
 
 function minutesAxis({ curve, readings }: HeatTrialPictured, room: number): Axis {
   const minutes = [...curve, ...readings].map(({ seconds }) => fromEngine(seconds, 'min'));
-  return niceAxis([0, ...minutes], { title: 'minutes from switch-on', room, along: 'across' });
+  return niceAxis([0, ...minutes], {
+    title: 'minutes from switch-on',
+    room,
+    along: 'across',
+    narrowest: 1,
+  });
 }
 
 function labelsOf({ curve, target, system }: HeatTrialPictured): readonly EndLabel[] {

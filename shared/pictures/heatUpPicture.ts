@@ -73,11 +73,11 @@ function axesOf(heatUp: HeatUp, edges: Edges) {
     edges,
     niceAxis(
       times.map((seconds) => fromEngine(seconds, 'min')),
-      { title: 'minutes from switch-on', room: right - left, along: 'across' },
+      { title: 'minutes from switch-on', room: right - left, along: 'across', narrowest: 1 },
     ),
     niceAxis(
       shown.map((one) => fromEngine(one, unit)),
-      { title: UNITS[unit].label, room: bottom - top, along: 'down' },
+      { title: UNITS[unit].label, room: bottom - top, along: 'down', narrowest: 10 },
     ),
   );
   return {

@@ -64,11 +64,21 @@ function axesOf({ profiles, seams, joints, system, ...limits }: LayerProfile, ed
     edges,
     niceAxis(
       shown.map((one) => fromEngine(one, unit)),
-      { title: `${UNITS[unit].label} in the plastic`, room: right - left, along: 'across' },
+      {
+        title: `${UNITS[unit].label} in the plastic`,
+        room: right - left,
+        along: 'across',
+        narrowest: 10,
+      },
     ),
     niceAxis(
       heights.map((one) => fromEngine(one, height)),
-      { title: `${UNITS[height].label} above the mold face`, room: bottom - top, along: 'down' },
+      {
+        title: `${UNITS[height].label} above the mold face`,
+        room: bottom - top,
+        along: 'down',
+        narrowest: fromEngine(THINNEST, height),
+      },
     ),
   );
   return {
@@ -77,6 +87,9 @@ function axesOf({ profiles, seams, joints, system, ...limits }: LayerProfile, ed
     drawn: frame.drawn,
   };
 }
+
+/** A stack is drawn as if it were at least this high [m]. */
+const THINNEST = 0.001;
 
 interface Scales {
   readonly x: Scale;

@@ -30,17 +30,25 @@ export interface PlotFrame {
 /** Room of one tick's label along each axis [px]. */
 const TICK_ROOM = { across: 64, down: 34 };
 
+interface AxisWanted {
+  readonly title: string;
+  /** Length on paper [px] */
+  readonly room: number;
+  readonly along: keyof typeof TICK_ROOM;
+  /** At least this much is shown, in the unit of the values */
+  readonly narrowest: number;
+}
+
 /** An axis over the values, widened to whole ticks. */
 export function niceAxis(
   values: readonly number[],
-  { title, room, along }: { title: string; room: number; along: 'across' | 'down' },
+  { title, room, along, narrowest }: AxisWanted,
 ): Axis {
-  const [least = 0, greatest = 1] = extent(values.filter(Number.isFinite));
-  const pad = least === greatest ? Math.max(Math.abs(least) * 0.1, 1) : 0;
+  const [least = 0, greatest = 0] = extent(values);
   const count = Math.max(3, Math.floor(room / TICK_ROOM[along]));
-  const [low, high] = [least - pad, greatest + pad];
-  const step = tickStep(low, high, count);
-  const domain = [Math.floor(low / step) * step, Math.ceil(high / step) * step] as const;
+  const most = Math.max(greatest, least + narrowest);
+  const step = tickStep(least, most, count);
+  const domain = [Math.floor(least / step) * step, Math.ceil(most / step) * step] as const;
   const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
   const say = (tick: number) => formatFixed(tick, places);
   return { domain, ticks: ticks(domain[0], domain[1], count), say, title };

@@ -20,7 +20,12 @@ export function residualStrip(
     residual: fromEngine(one.residual, unit),
   }));
   const most = Math.max(1, ...residuals.map(({ residual }) => Math.abs(residual)));
-  const up = niceAxis([-most, most], { title: '', room: bottom - top, along: 'down' });
+  const up = niceAxis([-most, most], {
+    title: '',
+    room: bottom - top,
+    along: 'down',
+    narrowest: 1,
+  });
   const { x, y, drawn } = plotFrame(edges, across, up);
   const trials = [...new Set(trial.readings.map((reading) => reading.trial))];
   return [

@@ -45,7 +45,7 @@ export function windowWords(layer: TimelineLayer): string {
 
 function windowLines({ window }: TimelineLayer): readonly string[] {
   if (window === undefined) return [];
-  if (window.kind === 'none') return ['no time', 'to follow'];
+  if (window.kind === 'none') return ['no window:', window.why];
   const start = `after ${sayDuration(window.earliest, 'up')}`;
   return window.kind === 'from'
     ? [start, 'any time']

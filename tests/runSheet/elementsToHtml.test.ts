@@ -1,12 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { elementsToHtml, escapeHtml } from '../../shared/runSheet/elementsToHtml.ts';
-import { ELEMENT_TAGS, type PlainElement } from '../../shared/runSheet/plainElement.ts';
+import { ELEMENT_TAGS, type PlainElement, SVG_TAGS } from '../../shared/runSheet/plainElement.ts';
 import { planOrder } from '../../shared/runSheet/planOrder.ts';
 import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
 import { runSheetElements } from '../../shared/runSheet/runSheetElements.ts';
 import { DEMO, demoBook, withChange } from './demoBook.ts';
 import { HOSTILE } from './hostile.ts';
+
+const HTML_LOOKS = /^(?: (?:class|scope|span|width|aria-label)="[^"<>]*")*$/;
+/** Names of drawing attributes; values of numbers, grays, lower-case and font names: no colon, so no address. */
+const SVG_LOOKS =
+  /^(?: (?:[a-z]+\d?|[a-z]+-[a-z]+|viewBox)="(?:[\d., MLZHVCQAz-]*|none|#[\da-f]{3,6}|[a-z\d -]+|[A-Za-z, -]+)")*$/;
 
 function hostilePage(evil: string): string {
   const name = evil.replace(/\p{Cc}/gu, ' ').trim() || 'x';
@@ -39,8 +44,9 @@ describe('elementsToHtml', () => {
       const tags = [...page.matchAll(/<\/?([a-z0-9]+)([^<>]*)>/gi)];
       expect(page.replace(/<\/?[a-z0-9]+[^<>]*>/gi, '')).not.toMatch(/[<>]/);
       for (const [, tag = '', attributes = ''] of tags) {
-        expect(ELEMENT_TAGS as readonly string[]).toContain(tag);
-        expect(attributes).toMatch(/^(?: (?:class|scope|span|width|aria-label)="[^"<>]*")*$/);
+        const isDrawing = SVG_TAGS.some((one) => one === tag);
+        if (!isDrawing) expect(ELEMENT_TAGS as readonly string[]).toContain(tag);
+        expect(attributes).toMatch(isDrawing ? SVG_LOOKS : HTML_LOOKS);
       }
     },
   );
@@ -74,6 +80,54 @@ describe('elementsToHtml', () => {
     } as unknown as PlainElement; // same
     expect(() => elementsToHtml(script)).toThrow('tag: one of');
     expect(() => elementsToHtml(handler)).toThrow('attribute: one of');
+  });
+
+  test.each([
+    { tag: 'script', attributes: {} },
+    { tag: 'foreignObject', attributes: {} },
+    { tag: 'use', attributes: { href: '#a' } },
+    { tag: 'image', attributes: {} },
+    { tag: 'a', attributes: {} },
+    { tag: 'animate', attributes: {} },
+    { tag: 'style', attributes: {} },
+  ])('refuses to draw <$tag>', ({ tag, attributes }) => {
+    const inner = { tag, attributes, children: [] } as unknown as PlainElement; // what a careless caller could build
+    const drawing: PlainElement = { tag: 'svg', attributes: {}, children: [inner] };
+    expect(() => elementsToHtml(drawing)).toThrow('tag: one of');
+  });
+
+  test.each([
+    { attributes: { onload: 'alert(1)' }, message: 'attribute: one of' },
+    { attributes: { href: 'javascript:alert(1)' }, message: 'attribute: one of' },
+    { attributes: { style: 'fill:url(http://x)' }, message: 'attribute: one of' },
+    { attributes: { fill: 'url(#a)' }, message: 'fill: form' },
+    { attributes: { fill: 'red' }, message: 'fill: form' },
+    { attributes: { x: 'NaN' }, message: 'x: form' },
+    { attributes: { x: '1e5' }, message: 'x: form' },
+    { attributes: { x: '12"><script>' }, message: 'x: form' },
+    { attributes: { d: 'M0,0 url(x)' }, message: 'd: form' },
+    { attributes: { transform: 'scale(2)' }, message: 'transform: form' },
+    { attributes: { id: 'A B' }, message: 'id: form' },
+    { attributes: { 'aria-labelledby': '' }, message: 'aria-labelledby: form' },
+  ])('refuses a drawing with $attributes', ({ attributes, message }) => {
+    const drawing = { tag: 'rect', attributes, children: [] } as unknown as PlainElement; // what a careless caller could build
+    expect(() => elementsToHtml(drawing)).toThrow(message);
+  });
+
+  test('writes a drawing as it stands', () => {
+    const drawing: PlainElement = {
+      tag: 'svg',
+      attributes: { viewBox: '0 0 10 10', role: 'img', 'aria-labelledby': 'a-title a-desc' },
+      children: [
+        { tag: 'title', attributes: { id: 'a-title' }, children: ['<b>'] },
+        { tag: 'path', attributes: { d: 'M0,0L1.5,-2Z', fill: '#fff' }, children: [] },
+        { tag: 'text', attributes: { transform: 'rotate(-90,4,5)' }, children: ['&'] },
+      ],
+    };
+    expect(elementsToHtml(drawing)).toBe(
+      '<svg viewBox="0 0 10 10" role="img" aria-labelledby="a-title a-desc"><title id="a-title">&lt;b&gt;</title>' +
+        '<path d="M0,0L1.5,-2Z" fill="#fff"></path><text transform="rotate(-90,4,5)">&amp;</text></svg>',
+    );
   });
 
   test('writes nested elements, void columns and text in order', () => {

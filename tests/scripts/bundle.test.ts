@@ -28,6 +28,10 @@ describe('dist/Code.js', () => {
     expect(Buffer.byteLength(code)).toBeLessThanOrEqual(380_000);
   });
 
+  test('holds no drawing code: pages draw', () => {
+    expect(code).not.toMatch(/viewBox|stroke-dasharray|text-anchor/);
+  });
+
   test('defines one global beside its top-level functions', () => {
     const globals = Object.keys(load());
     const functions = [...code.matchAll(/^function (\w+)\(/gm)].map(([, name]) => name);

@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import type { Picture } from '../../shared/pictures/pictures.ts';
+import { HOSTILE } from '../runSheet/hostile.ts';
+
+const temperature = fc.double({ min: -20, max: 400, noNaN: true });
+/** Up to half a day, and as short as a blink. */
+const seconds = fc.oneof(
+  fc.double({ min: 0, max: 43_200, noNaN: true }),
+  fc.double({ min: 0, max: 1e-3, noNaN: true }),
+);
+const system = fc.constantFrom('US' as const, 'metric' as const);
+const name = fc.oneof(
+  fc.string({ unit: 'grapheme', maxLength: 300 }),
+  fc.constantFrom(...HOSTILE, ''),
+  fc.constant('長い名前'.repeat(40)),
+);
+const band = fc.record({ low: seconds, high: seconds }, { requiredKeys: [] });
+const temperatureBand = fc.record({ low: temperature, high: temperature }, { requiredKeys: [] });
+const readings = fc.array(fc.record({ trial: name, seconds, top: temperature }), { maxLength: 12 });
+
+const heatUp = fc.record(
+  {
+    kind: fc.constant('heat-up' as const),
+    system,
+    course: fc.array(
+      fc.record({
+        seconds,
+        plate: temperature,
+        top: temperature,
+        low: temperature,
+        high: temperature,
+      }),
+      { maxLength: 8 },
+    ),
+    readings,
+    because: name,
+    target: fc.record(
+      {
+        top: temperature,
+        boilingPoint: temperature,
+        setting: temperature,
+        seconds,
+        band,
+        plateau: temperature,
+        plateauBand: temperatureBand,
+        firstPour: seconds,
+        onAt: fc.double({ min: -1440, max: 2880, noNaN: true }),
+      },
+      { requiredKeys: ['top', 'boilingPoint', 'setting', 'seconds', 'plateau', 'firstPour'] },
+    ),
+  },
+  { requiredKeys: ['kind', 'system', 'course', 'readings'] },
+);
+
+const window = fc.oneof(
+  fc.record({ kind: fc.constant('between' as const), earliest: seconds, latest: seconds }),
+  fc.record({ kind: fc.constant('from' as const), earliest: seconds }),
+  fc.record({
+    kind: fc.constant('none' as const),
+    why: fc.constantFrom('stays soft' as const, 'too cool' as const),
+    because: name,
+  }),
+);
+const layer = fc.record(
+  {
+    name,
+    run: fc.record({
+      firstAt: seconds,
+      lastAt: seconds,
+      passTime: seconds,
+      stops: fc.nat({ max: 40 }),
+    }),
+    openTime: fc.oneof(
+      fc.constant({ kind: 'stays open' as const }),
+      fc.record({ kind: fc.constant('seconds' as const), seconds }),
+    ),
+    window,
+    bands: fc.record(
+      { open: band, earliest: band, latest: band, contact: temperatureBand },
+      { requiredKeys: ['open'] },
+    ),
+  },
+  { requiredKeys: ['name', 'run', 'openTime'] },
+);
+const timeline = fc.record({
+  kind: fc.constant('layer-timeline' as const),
+  layers: fc.array(layer, { minLength: 1, maxLength: 5 }),
+});
+
+const height = fc.double({ min: 0, max: 0.05, noNaN: true });
+const profile = fc.record({
+  kind: fc.constant('layer-profile' as const),
+  system,
+  names: fc.array(name, { maxLength: 5 }),
+  seams: fc.array(height, { maxLength: 5 }),
+  profiles: fc.array(
+    fc.record({
+      time: seconds,
+      heights: fc.array(height, { maxLength: 6 }),
+      temperatures: fc.array(temperature, { maxLength: 6 }),
+    }),
+    { maxLength: 8 },
+  ),
+  joints: fc.array(
+    fc.record(
+      {
+        name,
+        height,
+        contact: temperature,
+        band: temperatureBand,
+        verdict: fc.constantFrom('bonds' as const, 'peels' as const),
+      },
+      { requiredKeys: ['name', 'height', 'contact', 'verdict'] },
+    ),
+    { maxLength: 4 },
+  ),
+  setTemperature: temperature,
+  bondTemperature: temperature,
+});
+
+const trial = fc.record(
+  {
+    kind: fc.constant('heat-trial' as const),
+    title: name,
+    system,
+    target: temperature,
+    curve: fc.array(fc.record({ seconds, top: temperature }), { maxLength: 8 }),
+    readings,
+  },
+  { requiredKeys: ['kind', 'title', 'system', 'curve', 'readings'] },
+);
+
+/** Pictures of any data that a plan or a trial could hold, absurd ones among them. */
+export const ANY_PICTURE: fc.Arbitrary<Picture> = fc.oneof(heatUp, timeline, profile, trial);
