@@ -1,6 +1,7 @@
 import type { ContactFit } from '../heat/fit/contactFit.ts';
 import { fitContact } from '../heat/fit/fitContact.ts';
 import { type ContactAndLoss, type HeatTrial, trialTops } from '../heat/fit/heatTrial.ts';
+import { nameKey } from '../runSheet/bookIndex.ts';
 import type { PlateFacts } from '../runSheet/findPlate.ts';
 import type { Gaps } from '../runSheet/gaps.ts';
 import { usualFigures } from '../runSheet/heatFigures.ts';
@@ -25,36 +26,60 @@ const CURVE_STEP = 60;
 
 /**
  * Contact, and heat loss where the readings tell it, of one plate from all its heatings together, whatever molds stood on it.
- * @returns undefined, with the gaps noted, when the plate or every mold lacks what a heating needs
+ * @returns undefined, with the gaps noted, when the plate or every mold lacks what a heating needs; the bounds of
+ * their columns are narrower than the model's own
  */
 export function proposeContact(
   gaps: Gaps,
   plateName: string,
   heatings: readonly Heating[],
 ): ContactFound | undefined {
-  const { shop } = gaps.index.book;
   const plate = findPlateOf(gaps, plateName);
   if (plate === undefined) return undefined;
-  const known = heatings.flatMap((heating) => {
-    const mold = gaps.index.molds.get(heating.mold.trim().toLowerCase());
-    const block = mold && moldBlock(gaps, mold);
-    return block ? [{ heating, trial: heatTrialOf(heating, block, plate, shop) }] : [];
-  });
-  if (known.length === 0) return undefined;
-  const assumedLoss = plate.lossShare ?? 1;
+  const setups = setupsOf(gaps, plate, heatings);
+  if (setups.length === 0) return undefined;
   const fit = fitContact(
-    known.map(({ trial }) => trial),
+    setups.map(({ trial }) => trial),
     undefined,
-    assumedLoss,
+    plate.lossShare ?? 1,
   );
+  const count = setups.reduce((sum, { readings }) => sum + readings.length, 0);
   return {
-    result: resultOf(
-      fit,
-      known.reduce((sum, { trial }) => sum + trial.readings.length, 0),
-    ),
-    heatings: known.map(({ heating }) => heating),
-    pictures: picturesOf(gaps, known, fit, plate),
+    result: resultOf(fit, count),
+    heatings: setups.flatMap((setup) => setup.heatings),
+    pictures: picturesOf(gaps, setups, fit, plate),
   };
+}
+
+/** One way of heating, with the readings of every trial that was made so: they are computed and drawn together. */
+interface Setup {
+  readonly trial: HeatTrial;
+  readonly heatings: readonly Heating[];
+  readonly readings: readonly ReadingOff[];
+}
+
+function setupsOf(gaps: Gaps, plate: PlateFacts, heatings: readonly Heating[]): readonly Setup[] {
+  const groups = new Map<string, [Heating, ...Heating[]]>();
+  for (const heating of heatings) {
+    const group = groups.get(setupKey(heating));
+    if (group) group.push(heating);
+    else groups.set(setupKey(heating), [heating]);
+  }
+  return [...groups.values()].flatMap((alike) => {
+    const mold = gaps.index.molds.get(nameKey(alike[0].mold));
+    const block = mold && moldBlock(gaps, mold);
+    if (block === undefined) return [];
+    const trial = heatTrialOf(alike[0], block, plate, gaps.index.book.shop);
+    const readings = alike.flatMap((heating) =>
+      heating.readings.map((reading) => ({ trial: heating.trial, ...reading })),
+    );
+    const times = readings.map(({ seconds, top }) => ({ seconds, top }));
+    return [{ trial: { ...trial, readings: times }, heatings: alike, readings }];
+  });
+}
+
+function setupKey({ mold, setting, roomTemperature, moldsOnPlate, start, lid }: Heating): string {
+  return nameKey(mold, setting, roomTemperature, moldsOnPlate, start, lid);
 }
 
 function resultOf(fit: ContactFit, count: number): TrialResult {
@@ -65,15 +90,10 @@ function resultOf(fit: ContactFit, count: number): TrialResult {
   return { kind: 'fitted', figure: fit.contact, count, ...loss, remarks: fit.remarks };
 }
 
-interface Known {
-  readonly heating: Heating;
-  readonly trial: HeatTrial;
-}
-
 /** One picture for each way of heating; with no fit the curve is that of the figures in use. */
 function picturesOf(
   gaps: Gaps,
-  known: readonly Known[],
+  setups: readonly Setup[],
   fit: ContactFit,
   plate: PlateFacts,
 ): readonly TrialPicture[] {
@@ -82,32 +102,19 @@ function picturesOf(
     fit.kind === 'fitted'
       ? { contact: fit.contact.value, lossShare: fit.lossShare.value }
       : { contact: usual.contactConductance, lossShare: usual.lossShare };
-  let place = 0;
-  const groups = new Map<string, { known: Known; readings: ReadingOff[] }>();
-  for (const one of known) {
-    const offs = fit.kind === 'fitted' ? fit.residuals.slice(place) : [];
-    place += one.trial.readings.length;
-    const group = groups.get(setupKey(one.heating)) ?? { known: one, readings: [] };
-    groups.set(setupKey(one.heating), group);
-    group.readings.push(...readingsOf(one.heating, offs));
-  }
-  return [...groups.values()].map((group) => pictureOf(gaps, group.known, group.readings, at));
-}
-
-function readingsOf(heating: Heating, offs: readonly number[]): readonly ReadingOff[] {
-  return heating.readings.map((reading, index) => {
-    const off = offs[index];
-    return { trial: heating.trial, ...reading, ...(off === undefined ? {} : { off }) };
+  const offs = fit.kind === 'fitted' ? [...fit.residuals] : [];
+  return setups.map((setup) => {
+    const readings = setup.readings.map((reading) => {
+      const off = offs.shift();
+      return off === undefined ? reading : { ...reading, off };
+    });
+    return pictureOf(gaps, setup, readings, at);
   });
-}
-
-function setupKey({ mold, setting, roomTemperature, moldsOnPlate, start, lid }: Heating): string {
-  return [mold.trim().toLowerCase(), setting, roomTemperature, moldsOnPlate, start, lid].join('\n');
 }
 
 function pictureOf(
   gaps: Gaps,
-  { heating, trial }: Known,
+  { heatings, trial }: Setup,
   readings: readonly ReadingOff[],
   at: ContactAndLoss,
 ): TrialPicture {
@@ -115,10 +122,11 @@ function pictureOf(
   const count = Math.ceil(last / CURVE_STEP);
   const times = Array.from({ length: count + 1 }, (_, index) => index * CURVE_STEP);
   const tops = trialTops(trial, times, at);
-  const copies = heating.moldsOnPlate === 1 ? '' : `${heating.moldsOnPlate} × `;
+  const { mold = '', setting = 0, moldsOnPlate = 1 } = heatings[0] ?? {};
+  const copies = moldsOnPlate === 1 ? '' : `${moldsOnPlate} × `;
   return {
     kind: 'heat-trial',
-    title: `${copies}${heating.mold}, plate at ${sayTemperature(heating.setting, gaps.system)}`,
+    title: `${copies}${mold}, plate at ${sayTemperature(setting, gaps.system)}`,
     system: gaps.system,
     target: topTargetOf(gaps.index.book.shop),
     curve: times.map((seconds, index) => ({ seconds, top: tops[index] ?? 0 })),

@@ -269,4 +269,22 @@ describe('rows that cannot be used', () => {
       { sheet: 'Plates', row: 2, heading: 'Warm-up', text: 'warm-up must be given, got nothing' },
     ]);
   });
+
+  test.each([
+    { changed: { highestSetting: 15 } },
+    { changed: { watts: 1, warmUp: 0.1 } },
+    { changed: { watts: 100_000, warmUp: 120 } },
+    { changed: { usableLength: 1, usableWidth: 1 } },
+    { changed: { dialOffset: -60 } },
+    { changed: { dialOffset: 60, heatLoss: 5 } },
+  ])('a plate of odd figures is answered all the same: $changed', ({ changed }) => {
+    const plates = [{ ...BENCH.plates?.[0], ...changed }] as TrialRows['plates'];
+    const { proposals, problems } = findTrials(
+      trialBook({ heatTrials: rows, plates } as TrialRows),
+    );
+    expect(problems).toEqual([]);
+    expect(proposals).toHaveLength(1);
+    // What goes to a page holds no figure that JSON would lose.
+    expect(JSON.parse(JSON.stringify(proposals))).toEqual(proposals);
+  });
 });
