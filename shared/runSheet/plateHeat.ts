@@ -11,7 +11,7 @@ import type { PlateFacts } from './findPlate.ts';
 import { type PlateSet, plateSetup, withoutLid } from './plateSetup.ts';
 
 export interface PlateHeatWanted extends PlateSet {
-  /** Quick: coarser steps and no swing, for many drawn figures. */
+  /** Quick: coarser steps, for many drawn figures. */
   readonly effort: 'exact' | 'quick';
   /** Moments of the samples since switch-on, in order [s]; a bit beyond the first pour when left out */
   readonly moments?: readonly number[];
@@ -46,6 +46,9 @@ const BEYOND = 600;
 const LONGEST_SHOWN = 7200;
 const STEPS = 40;
 
+/** Shortest time on of a thermostat that is followed [s]. */
+const LEAST_ON = 30;
+
 /** Errors of 0.01 K in the top, and of 0.1 K. */
 const PRECISION: Readonly<Record<PlateHeatWanted['effort'], Precision>> = {
   exact: { tolerance: 1e-3, longestStep: 120 },
@@ -61,8 +64,7 @@ export function topTargetOf(shop: Shop): number {
  * How plate and molds heat up, and how the mold goes on climbing while it is poured: `heatUpCourse` for a plate of the book.
  *
  * The plate's heat capacity follows from its bare warm-up; molds share its watts, and cover part of what it would lose. The
- * climb holds the mean of the thermostat's swing; so do quick figures after its first overshoot, which tell a heat-up within
- * 9 % at 20 K of swing, half of them within 2 %. Metal poured into is not warmed by the plastic.
+ * heat-up follows the thermostat's swing, the climb holds its mean. Metal poured into is not warmed by the plastic.
  *
  * @throws InputError on a figure out of range
  */
@@ -97,10 +99,12 @@ export function plateHeat(
   return { ...heat, lidOff: steadyPlate(run.plate, molds, run.room).tops[0] ?? plateau };
 }
 
-/** The exact course follows the thermostat from its first switching on, which a cold start fixes. */
+/** Follows the thermostat from its first switching on, which a cold start fixes, unless it switches too fast for a mold to feel. */
 function swungSetup(mold: MoldFacts, plate: PlateFacts, shop: Shop, wanted: PlateHeatWanted) {
   const setup = plateSetup(mold, plate, shop, wanted);
-  if (setup.plate.kind === 'held' || wanted.effort === 'quick') return setup;
+  if (setup.plate.kind === 'held') return setup;
+  const { heatCapacity, deadBand, watts } = setup.plate;
+  if (heatCapacity * deadBand < LEAST_ON * watts) return setup;
   return { ...setup, plate: { ...setup.plate, swing: 'followed' as const } };
 }
 
