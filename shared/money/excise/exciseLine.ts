@@ -1,0 +1,59 @@
+import { requireNumber } from '../../errors/requireNumber.ts';
+import { shareMinor } from '../minorUnits.ts';
+
+export const EXCISE_STATUSES = ['taxable', 'exempt', 'export', 'further manufacture'] as const;
+export type ExciseStatus = (typeof EXCISE_STATUSES)[number];
+
+export const EXCISE_IN = ['inside the price', 'added to the price'] as const;
+export type ExciseIn = (typeof EXCISE_IN)[number];
+
+/** How one sale is taxed; made by `exciseTerms` from the shop's settings and the order. */
+export interface ExciseTerms {
+  /** Whether the shop keeps books of the tax at all. */
+  readonly isOn: boolean;
+  /** Share of the base, 0 to 1. */
+  readonly rate: number;
+  /** Base as a share of the price without the tax: 1 for the sale price, less for a constructive price. */
+  readonly baseShare: number;
+  readonly taxIn: ExciseIn;
+  readonly status: ExciseStatus;
+}
+
+/** The tax on one sale, in smallest units; `base` and `tax` are 0 where none is due, with the reason. */
+export interface ExciseLine {
+  readonly base: number;
+  readonly tax: number;
+  /** What the customer pays on top of the price. */
+  readonly added: number;
+  /** What of the price is passed on as tax. */
+  readonly inside: number;
+  readonly rate: number;
+  readonly reason: ExciseStatus | 'off';
+}
+
+/**
+ * Excise of one sale.
+ *
+ * e = rate x base share; inside the price: tax = price x e / (1 + e), base = base share x (price - tax);
+ * added to it: tax = price x e, base = base share x price. Each is rounded to the smallest unit once.
+ * @param price of the goods with packing and all charges for making them, less discount; without transport and sales tax
+ *   [smallest units], >= 0
+ * @throws InputError on a figure out of range
+ * @source IRC4161, IRC4216, REVRUL65-41
+ */
+export function exciseLine(price: number, terms: ExciseTerms): ExciseLine {
+  requireNumber(price, 'price', { atLeast: 0, whole: true });
+  requireNumber(terms.rate, 'excise rate', { atLeast: 0, atMost: 1 });
+  requireNumber(terms.baseShare, 'share of the price that is taxed', { greaterThan: 0, atMost: 1 });
+  const { rate, baseShare, status } = terms;
+  if (!terms.isOn || status !== 'taxable')
+    return { base: 0, tax: 0, added: 0, inside: 0, rate, reason: terms.isOn ? status : 'off' };
+  const effective = rate * baseShare;
+  if (terms.taxIn === 'added to the price') {
+    const tax = shareMinor(price, effective);
+    return { base: shareMinor(price, baseShare), tax, added: tax, inside: 0, rate, reason: status };
+  }
+  const tax = shareMinor(price, effective / (1 + effective));
+  const base = shareMinor(price - tax, baseShare);
+  return { base, tax, added: 0, inside: tax, rate, reason: status };
+}
