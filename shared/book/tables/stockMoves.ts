@@ -27,7 +27,8 @@ export const STOCK_MOVES = {
       width: 80,
       places: 2,
       required: true,
-      about: 'In the material’s pack unit; in is positive, out is negative.',
+      about:
+        'In the material’s pack unit; in is positive, out is negative. For counted: all that is there, of the lot where one is named.',
     },
     reason: {
       kind: 'choice',
@@ -40,6 +41,12 @@ export const STOCK_MOVES = {
     order: { kind: 'text', heading: 'Order', width: 70, about: 'Order it was used for.' },
     run: { kind: 'text', heading: 'Run', width: 90, about: 'Run it was used in.' },
     money: { kind: 'money', heading: 'Money', width: 85, about: 'Paid for a purchase.' },
+    entry: {
+      kind: 'text',
+      heading: 'Entry',
+      width: 90,
+      about: 'Written by the add-on so that nothing is posted twice.',
+    },
     notes: { kind: 'text', heading: 'Notes', width: 200, about: 'Anything to remember.' },
   },
 } as const satisfies Table;
