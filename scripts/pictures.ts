@@ -98,6 +98,10 @@ async function orderPlan(page: Page, panel: FrameLocator): Promise<void> {
   await panel.getByRole('button', { name: 'Read the selected order' }).click();
   await panel.getByRole('heading', { name: 'Order 1006' }).waitFor();
   await shoot(page, 'plan');
+  await panel.getByRole('button', { name: 'See the heat' }).click();
+  await page.frameLocator('dialog iframe').locator('svg').first().waitFor();
+  await shoot(page, 'heat');
+  await page.keyboard.press('Escape');
   await page.evaluate(() => window.workbench?.select('Orders', 'V7'));
   await shoot(page, 'orders');
 }

@@ -13,14 +13,21 @@ function say(text: string): void {
   process.stdout.write(`${text}\n`);
 }
 
-async function writeSheet({ order, out, kind, book, paper }: SheetOptions): Promise<void> {
+async function writeSheet({
+  order,
+  out,
+  kind,
+  book,
+  paper,
+  pictures,
+}: SheetOptions): Promise<void> {
   await freshBuilds(say);
   const isNew = !existsSync(book);
   await mkdir(dirname(book), { recursive: true });
   const host = await openHost({ dist: ADD_ON, book });
   try {
     if (isNew) await fillBook(host, 'demo', say);
-    const { runId, html } = await makeSheet(host, order, ADD_ON);
+    const { runId, html } = await makeSheet(host, order, ADD_ON, { pictures });
     if (kind === 'html') await writeFile(out, html);
     else await print(html, out, paper);
     await host.save();

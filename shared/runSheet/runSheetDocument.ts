@@ -29,7 +29,7 @@ export function runSheetDocument(plan: OrderPlan, run: RunIdentity): RunSheetDoc
       checklistsSection(plan),
       outcomeSection(plan),
       signOffSection(plan, run),
-      picturesSection(plan),
+      picturesSection(plan, run),
     ],
   };
 }

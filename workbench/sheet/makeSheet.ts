@@ -14,9 +14,15 @@ export interface MadeSheet {
 /**
  * Makes an order's run sheet as a person would at the panel: the built add-on lays it out in the book, moves the order
  * on, and hands over the document; the page is the one its print dialog draws.
+ * @param pictures - whether a page of pictures prints behind it
  * @throws Error with the add-on's sentences when it refuses
  */
-export async function makeSheet(host: Host, order: string, dist: string): Promise<MadeSheet> {
+export async function makeSheet(
+  host: Host,
+  order: string,
+  dist: string,
+  { pictures = false }: { readonly pictures?: boolean } = {},
+): Promise<MadeSheet> {
   const made = await ask(host, 'makeRunSheet', { order });
   const runId = String(made['runId']);
   const answer = await ask(host, 'runSheetDocumentFor', { order, runId });
@@ -24,7 +30,8 @@ export async function makeSheet(host: Host, order: string, dist: string): Promis
   const styles =
     (await readFile(join(dist, 'RunSheet.html'), 'utf8')).match(/<style>[\s\S]*?<\/style>/g) ?? [];
   const head = `<meta charset="utf-8"><title>Run sheet ${encodeURIComponent(runId)}</title>${styles.join('')}`;
-  const body = `<main id="sheet">${elementsToHtml(runSheetElements(document))}</main>`;
+  const look = pictures ? ' class="with-pictures"' : '';
+  const body = `<main id="sheet"${look}>${elementsToHtml(runSheetElements(document))}</main>`;
   return {
     runId,
     html: `<!DOCTYPE html><html lang="en"><head>${head}</head><body>${body}</body></html>\n`,

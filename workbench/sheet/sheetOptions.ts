@@ -6,27 +6,36 @@ export interface SheetOptions {
   readonly kind: 'pdf' | 'html';
   readonly book: string;
   readonly paper: 'Letter' | 'A4';
+  /** A page of pictures behind the run sheet */
+  readonly pictures: boolean;
 }
 
-export const SHEET_USAGE = `npm run sheet -- --order NUMBER --out FILE.pdf|FILE.html [--book FILE.xlsx] [--paper Letter|A4]
+export const SHEET_USAGE = `npm run sheet -- --order NUMBER --out FILE.pdf|FILE.html [--book FILE.xlsx] [--paper Letter|A4] [--pictures]
   --order  order number, as in the sheet Orders
   --out    file to write
   --book   workbook to read and to keep the run in (without: books/demo.xlsx, the demo shop)
-  --paper  paper of a PDF (without: Letter)`;
+  --paper  paper of a PDF (without: Letter)
+  --pictures  add a page of pictures: the mold's heat-up, one round layer by layer`;
 
 /** @throws Error in one sentence when an option is missing, unknown or out of bounds */
 export function sheetOptions(args: readonly string[]): SheetOptions {
   const text = { type: 'string' } as const;
   const { values } = parseArgs({
     args: [...args],
-    options: { order: text, out: text, book: text, paper: text },
+    options: { order: text, out: text, book: text, paper: text, pictures: { type: 'boolean' } },
   });
-  const { order = '', out = '', book = 'books/demo.xlsx', paper = 'Letter' } = values;
+  const {
+    order = '',
+    out = '',
+    book = 'books/demo.xlsx',
+    paper = 'Letter',
+    pictures = false,
+  } = values;
   if (order.trim() === '') throw new Error('order must be given, got nothing');
   const kind = /\.(pdf|html)$/i.exec(out)?.[1]?.toLowerCase();
   if (kind !== 'pdf' && kind !== 'html')
     throw new Error(`out must be a .pdf or .html file, got ${out === '' ? 'nothing' : out}`);
   if (paper !== 'Letter' && paper !== 'A4')
     throw new Error(`paper must be one of Letter, A4, got ${paper}`);
-  return { order: order.trim(), out, kind, book, paper };
+  return { order: order.trim(), out, kind, book, paper, pictures };
 }

@@ -1,14 +1,14 @@
 import { heatUpOf } from '../../pictures/heatUp.ts';
 import { layerTimelineOf } from '../../pictures/layerTimeline.ts';
-import type { SheetBlock, SheetSection } from '../documentTypes.ts';
+import type { RunIdentity, SheetBlock, SheetSection } from '../documentTypes.ts';
 import type { OrderPlan } from '../plan.ts';
 
 /** Heat-up and one round as pictures, for a page of their own. */
-export function picturesSection(plan: OrderPlan): SheetSection {
+export function picturesSection(plan: OrderPlan, run: RunIdentity): SheetSection {
   const pictures = [heatUpOf(plan), layerTimelineOf(plan)].filter((one) => one !== undefined);
   return {
     name: 'pictures',
-    heading: `Heat of order ${plan.order} in pictures`,
+    heading: `Run ${run.runId} in pictures`,
     blocks: pictures.map((picture): SheetBlock => ({ kind: 'figure', picture })),
   };
 }

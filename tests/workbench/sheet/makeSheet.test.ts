@@ -17,7 +17,7 @@ beforeAll(async () => {
 afterAll(() => host.close());
 
 test(
-  'an order of three layers is one page of Letter and of A4, with its cautions and figures',
+  'an order of three layers is one page of Letter and of A4, with its cautions and figures; pictures are a second',
   async () => {
     const { runId, html } = await makeSheet(host, '1006', 'dist');
     expect(runId).toBe('1006-2');
@@ -39,6 +39,10 @@ test(
       const pdf = (await page.pdf({ format })).toString('latin1');
       expect(pdf.match(/\/Type\s*\/Page[^s]/g), format).toHaveLength(1);
     }
+    const pictured = await makeSheet(host, '1006', 'dist', { pictures: true });
+    await page.setContent(pictured.html);
+    const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(2);
     await browser.close();
   },
   PATIENCE,

@@ -8,7 +8,9 @@ test('takes an order and a file, and fills in the rest', () => {
     kind: 'pdf',
     book: 'books/demo.xlsx',
     paper: 'Letter',
+    pictures: false,
   });
+  expect(sheetOptions(['--order', '1', '--out', 'a.pdf', '--pictures']).pictures).toBe(true);
 });
 
 test.each([
