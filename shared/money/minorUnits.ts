@@ -2,15 +2,17 @@ import { InputError } from '../errors/InputError.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
 import { CURRENCIES, type CurrencyCode } from './currency.ts';
 
-/** Past this a double no longer tells one cent from the next in fifteen digits. */
+/** Amounts up to this keep a tenth of the smallest unit within fifteen digits. */
 const LARGEST = 1e11;
+/** The same in smallest units, of a currency with three digits. */
+export const LARGEST_MINOR = 1e14;
 /** A double repeats every decimal of so many digits; what lies past them is the noise of sums and products. */
 const TRUE_DIGITS = 15;
 
 /**
  * An amount of money as a whole number of the smallest unit paid, half a unit away from zero.
  *
- * Rounds the decimal that a person sees, not the binary number behind it: 1.005 USD is 101, as is 1.15 x 0.8739...
+ * Rounds the decimal that a person sees, not the binary number behind it: 1.005 USD is 101, and so is 3 x 0.335.
  * @param amount in the currency, -1e11 to 1e11
  * @throws InputError `price must be a number, got nothing`
  */
@@ -41,7 +43,11 @@ export function shareMinor(minor: number, share: number): number {
  * @throws InputError `sum of the weights must be greater than 0, got 0`
  */
 export function splitMinor(total: number, weights: readonly number[]): readonly number[] {
-  requireNumber(total, 'amount to split', { whole: true });
+  requireNumber(total, 'amount to split', {
+    atLeast: -LARGEST_MINOR,
+    atMost: LARGEST_MINOR,
+    whole: true,
+  });
   for (const weight of weights) requireNumber(weight, 'weight', { atLeast: 0 });
   if (total === 0) return weights.map(() => 0);
   const largest = Math.max(0, ...weights);

@@ -101,7 +101,7 @@ function engineValue(
 }
 
 function noDensity(name: string): string {
-  return `density of ${name} must be given in Materials, which counts it by weight here and by volume there`;
+  return `density of ${name} must be given in Materials to turn its weight into a volume and back`;
 }
 
 function noAnswer(because: string): NoAmount {

@@ -43,12 +43,10 @@ export interface ExciseLine {
  */
 export function exciseLine(price: number, terms: ExciseTerms): ExciseLine {
   requireNumber(price, 'price', { atLeast: 0, whole: true });
-  requireNumber(terms.rate, 'excise rate', { atLeast: 0, atMost: 1 });
-  requireNumber(terms.baseShare, 'share of the price that is taxed', { greaterThan: 0, atMost: 1 });
+  const effective = effectiveRate(terms);
   const { rate, baseShare, status } = terms;
   if (!terms.isOn || status !== 'taxable')
     return { base: 0, tax: 0, added: 0, inside: 0, rate, reason: terms.isOn ? status : 'off' };
-  const effective = rate * baseShare;
   if (terms.taxIn === 'added to the price') {
     const tax = shareMinor(price, effective);
     return { base: shareMinor(price, baseShare), tax, added: tax, inside: 0, rate, reason: status };
@@ -56,4 +54,14 @@ export function exciseLine(price: number, terms: ExciseTerms): ExciseLine {
   const tax = shareMinor(price, effective / (1 + effective));
   const base = shareMinor(price - tax, baseShare);
   return { base, tax, added: 0, inside: tax, rate, reason: status };
+}
+
+/**
+ * Tax as a share of the price without it: rate x base share, or 0 where none is due.
+ * @throws InputError `excise rate must be at most 1, got 10`
+ */
+export function effectiveRate({ isOn, status, rate, baseShare }: ExciseTerms): number {
+  requireNumber(rate, 'excise rate', { atLeast: 0, atMost: 1 });
+  requireNumber(baseShare, 'share of the price that is taxed', { greaterThan: 0, atMost: 1 });
+  return isOn && status === 'taxable' ? rate * baseShare : 0;
 }

@@ -1,0 +1,42 @@
+import type { CurrencyCode } from '../currency.ts';
+import type { ExciseIn, ExciseStatus, ExciseTerms } from './exciseLine.ts';
+
+export const EXCISE_CHOICES = ['by currency', 'on', 'off'] as const;
+export const EXCISE_BASES = ['sale price', 'constructive price'] as const;
+export const SALE_KINDS = ['wholesale', 'retail'] as const;
+
+/** The shop's settings of the tax, under the keys of the sheet *Shop*. */
+export interface ExciseSettings {
+  readonly currency: CurrencyCode;
+  readonly excise: (typeof EXCISE_CHOICES)[number];
+  readonly exciseRate: number;
+  readonly exciseBase: (typeof EXCISE_BASES)[number];
+  readonly constructiveShare: number;
+  readonly exciseIn: ExciseIn;
+}
+
+/**
+ * How one sale is taxed. The tax is the US one: by currency it is on for US dollars only.
+ *
+ * A constructive price stands in for the sale price of retail sales only, where the shop chose it; its share is an assumption
+ * of the shop, not of the law.
+ * @param sale blank status is taxable, blank kind wholesale
+ * @source IRC4161, IRC4216
+ */
+export function exciseTerms(
+  settings: ExciseSettings,
+  sale: {
+    readonly saleKind?: (typeof SALE_KINDS)[number] | undefined;
+    readonly exciseStatus?: ExciseStatus | undefined;
+  },
+): ExciseTerms {
+  const { excise, exciseBase } = settings;
+  const isConstructive = exciseBase === 'constructive price' && sale.saleKind === 'retail';
+  return {
+    isOn: excise === 'on' || (excise === 'by currency' && settings.currency === 'USD'),
+    rate: settings.exciseRate,
+    baseShare: isConstructive ? settings.constructiveShare : 1,
+    taxIn: settings.exciseIn,
+    status: sale.exciseStatus ?? 'taxable',
+  };
+}
