@@ -8,7 +8,7 @@ import { planRow } from '../runSheet/planOrder.ts';
 import { gatherHeat } from './gatherHeat.ts';
 import type { HeatTrialRow } from './trialBook.ts';
 
-/** A trial at another setting than the plan's tells nothing beside the plan's curve; a dial is read to about this [K]. */
+/** Only a trial heated as the plan heats stands beside its curve; a dial is read to about this [K]. */
 const SAME_SETTING = 3;
 
 /**
@@ -25,16 +25,16 @@ export function planInDetail(
   const plan = planRow(index, row);
   const found = findOrder(index, row);
   if (plan.kind === 'missing' || found.kind === 'missing') return plan;
-  const readings = readingsOf(index, plan, heatTrials);
+  const readings = readingsOf(index, plan, { heatTrials, lid: found.facts.plate.lid });
   return { ...plan, detail: planDetail(index, found.facts, plan, { seed, readings }) };
 }
 
 function readingsOf(
   index: BookIndex,
   plan: OrderPlan,
-  heatTrials: readonly HeatTrialRow[],
+  { heatTrials, lid }: { readonly heatTrials: readonly HeatTrialRow[]; readonly lid: string },
 ): HeatDetail['readings'] {
-  const { plate, mold, system } = plan;
+  const { plate, mold, moldsInUse, system } = plan;
   if (plate.kind === 'unreachable') return [];
   // Rows that contradict each other are named where trials are shown, not beside a plan.
   const gaps = { index, system, missing: [] };
@@ -44,6 +44,9 @@ function readingsOf(
     .filter(
       (one) =>
         nameKey(one.mold) === nameKey(mold) &&
+        one.start === 'cold' &&
+        one.lid === lid &&
+        one.moldsOnPlate === moldsInUse &&
         Math.abs(one.setting - plate.setting) <= SAME_SETTING,
     )
     .flatMap(({ trial, readings }) =>
