@@ -53,6 +53,8 @@ export interface ComputedColumn extends ColumnBase {
   readonly kind: 'computed';
   /** Digits shown after the point; absent for text. */
   readonly places?: number;
+  /** Filled by the money of the order instead of its plan. */
+  readonly by?: 'money';
 }
 
 export type Column =
@@ -71,6 +73,7 @@ export type SheetName =
   | 'Patterns'
   | 'Doses'
   | 'Materials'
+  | 'Supplies'
   | 'Plates'
   | 'Pour log'
   | 'Heat trials'

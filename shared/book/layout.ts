@@ -2,7 +2,7 @@
  * Version of the sheets' formats, notes and drop-downs. Raise it when any of them changes: the next set-up then dresses
  * every sheet of an older version anew.
  */
-export const LAYOUT_VERSION = 2;
+export const LAYOUT_VERSION = 3;
 
 /** Keys of the developer metadata that a sheet of the book carries. */
 export const TABLE_KEY = 'poursmithTable';

@@ -1,5 +1,5 @@
 import type { Column } from './column.ts';
-import type { Setting, ShopFigure } from './settings.ts';
+import type { Setting, ShopFigure } from './setting.ts';
 
 /** The platform's number format of a column's cells. Text and clock times are held as text, so that nothing typed is turned into something else. */
 export function numberFormat(column: Column): string {
@@ -20,6 +20,7 @@ export function numberFormat(column: Column): string {
 /** The number format of one value on the sheet *Shop*. */
 export function settingFormat(setting: Setting | ShopFigure): string {
   if (setting.kind === 'computed') return digits(setting.places);
+  if (setting.kind === 'money') return digits(setting.places);
   if (setting.kind !== 'number') return '@';
   return setting.measure === 'fraction' ? `${digits(setting.places)}%` : digits(setting.places);
 }

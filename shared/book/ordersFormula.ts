@@ -1,18 +1,20 @@
-import { PLAN_TABLES, type PlanTableKey } from './book.ts';
+import { PLAN_TABLES } from './book.ts';
+import type { Column } from './column.ts';
+import { MONEY_TABLES, type MoneyTableKey } from './moneyBook.ts';
 import { SHOP_HEADINGS } from './settings.ts';
 import { TABLES } from './tables.ts';
 
-/** How many columns of each sheet, from the first, a plan reads. */
-export type ReadColumns = Readonly<Record<PlanTableKey, number>>;
+/** How many columns of each sheet, from the first, a plan and its money read. */
+export type ReadColumns = Readonly<Record<MoneyTableKey, number>>;
 
 /** The columns that people and the log form fill, as declared; the computed ones stand to their right. */
 export function declaredColumns(): ReadColumns {
   const counts: Record<string, number> = {};
-  for (const key of PLAN_TABLES)
+  for (const key of MONEY_TABLES)
     counts[key] = Object.values(TABLES[key].columns).filter(
       ({ kind }) => kind !== 'computed',
     ).length;
-  return counts as ReadColumns; // every plan table was just counted
+  return counts as ReadColumns; // every table was just counted
 }
 
 /**
@@ -21,7 +23,8 @@ export function declaredColumns(): ReadColumns {
  * @param heading the computed column's heading, such as `Pieces to pour`
  */
 export function ordersFormula(heading: string, columns: ReadColumns): string {
-  const ranges = PLAN_TABLES.map((key) => sheetRange(TABLES[key].sheet, columns[key]));
+  const tables = isMoney(heading) ? MONEY_TABLES : PLAN_TABLES;
+  const ranges = tables.map((key) => sheetRange(TABLES[key].sheet, columns[key]));
   const shop = sheetRange('Shop', SHOP_HEADINGS.length - 1);
   return `${formulaStart(heading)}, ${[...ranges, shop].join(', ')})`;
 }
@@ -32,7 +35,15 @@ export function isOrdersFormula(formula: string, heading: string): boolean {
 }
 
 function formulaStart(heading: string): string {
-  return `=POUR_ORDERS("${heading.toLowerCase()}"`;
+  const name = isMoney(heading) ? 'POUR_MONEY' : 'POUR_ORDERS';
+  return `=${name}("${heading.toLowerCase()}"`;
+}
+
+function isMoney(heading: string): boolean {
+  const columns: readonly Column[] = Object.values(TABLES.orders.columns);
+  return columns.some(
+    (column) => column.kind === 'computed' && column.by === 'money' && column.heading === heading,
+  );
 }
 
 /** From A1 down without an end; the last column of *Shop*, *About*, is not read. */

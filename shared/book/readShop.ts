@@ -5,7 +5,9 @@ import { MEASURES } from '../units/measures.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
 import { type CellValue, parseNumber } from './parseCell.ts';
 import type { Problem } from './readTable.ts';
-import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
+import type { Setting } from './setting.ts';
+import { SETTINGS, type SettingKey, type Shop } from './settings.ts';
+import { settingText } from './settingText.ts';
 
 /**
  * The shop's settings from the sheet *Shop* (Setting, Value, Unit, About). A blank or absent row takes the default;
@@ -37,7 +39,8 @@ export function readShop(values: readonly (readonly CellValue[])[]): {
 
 function settingValue(setting: Setting, value: CellValue, label: string): string | number {
   const field = setting.label.toLowerCase();
-  if (setting.kind === 'text') return String(value).trim();
+  if (setting.kind === 'text') return settingText(setting, value);
+  if (setting.kind === 'money') return parseNumber(value, field, setting.bounds, undefined);
   if (setting.kind === 'number')
     return parseNumber(value, field, setting.bounds, unitFrom(setting, label));
   return typedChoice(value, field, setting.choices);

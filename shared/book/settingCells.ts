@@ -1,7 +1,8 @@
 import { fromEngine } from '../units/convert.ts';
 import type { CellValue } from './parseCell.ts';
 import { readShop, unitFrom } from './readShop.ts';
-import { SETTINGS, type Setting, type SettingKey, type Shop } from './settings.ts';
+import type { Setting } from './setting.ts';
+import { SETTINGS, type SettingKey, type Shop } from './settings.ts';
 import { trimmed } from './tableCells.ts';
 
 /**

@@ -4,13 +4,12 @@ import { UNITS } from '../units/units.ts';
 import type { BookNotes } from './bookNotes.ts';
 import { limitWords } from './headingNote.ts';
 import type { CellValue } from './parseCell.ts';
+import type { Setting, ShopFigure } from './setting.ts';
 import {
   SETTINGS,
-  type Setting,
   type SettingKey,
   SHOP_FIGURES,
   type Shop,
-  type ShopFigure,
   type ShopFigureKey,
 } from './settings.ts';
 import { trimmed } from './tableCells.ts';
@@ -35,7 +34,7 @@ export function settingRows(
       setting.kind === 'number' && setting.measure ? MEASURES[setting.measure][system] : undefined;
     const value = values[key] ?? setting.value;
     const cell = typeof value === 'number' && unit ? trimmed(fromEngine(value, unit)) : value;
-    const limits = setting.kind === 'number' ? limitWords(setting.bounds, unit) : [];
+    const limits = 'bounds' in setting ? limitWords(setting.bounds, unit) : [];
     const row: SettingRow = {
       key,
       setting,

@@ -1,42 +1,5 @@
-import type { Bounds } from '../errors/requireNumber.ts';
-import type { MeasureName } from '../units/measures.ts';
-
-interface SettingBase {
-  /** The words in the *Setting* column; also the field name in messages. */
-  readonly label: string;
-  readonly about: string;
-}
-
-interface NumberSetting extends SettingBase {
-  readonly kind: 'number';
-  readonly measure?: MeasureName;
-  /** In engine units. */
-  readonly bounds: Bounds;
-  readonly value: number;
-  readonly places: number;
-}
-
-interface ChoiceSetting extends SettingBase {
-  readonly kind: 'choice';
-  readonly choices: readonly string[];
-  readonly value: string;
-}
-
-interface TextSetting extends SettingBase {
-  readonly kind: 'text';
-  readonly value: string;
-}
-
-/** A figure that the sheet works out from other rows; for the eye, never read back. */
-export interface ShopFigure extends SettingBase {
-  readonly kind: 'computed';
-  readonly measure: MeasureName;
-  readonly places: number;
-  /** The setting whose row comes just before */
-  readonly after: string;
-}
-
-export type Setting = NumberSetting | ChoiceSetting | TextSetting;
+import { MONEY_SETTINGS } from './moneySettings.ts';
+import type { Setting, ShopFigure } from './setting.ts';
 
 /** Everything the shop can set, with its default in engine units. One row each on the sheet *Shop*. */
 export const SETTINGS = {
@@ -289,6 +252,7 @@ export const SETTINGS = {
     places: 0,
     about: 'Demolding, inspecting and packing one piece.',
   },
+  ...MONEY_SETTINGS,
 } as const satisfies Readonly<Record<string, Setting>>;
 
 /** Rows of *Shop* that fill themselves; what fills them is in `shopFormula`. */
@@ -315,7 +279,7 @@ export type ShopFigureKey = keyof typeof SHOP_FIGURES;
 
 export type SettingKey = keyof typeof SETTINGS;
 
-type ValueOf<S extends Setting> = S extends { readonly kind: 'number' }
+type ValueOf<S extends Setting> = S extends { readonly kind: 'number' | 'money' }
   ? number
   : S extends { readonly kind: 'choice'; readonly choices: readonly (infer Choice)[] }
     ? Choice

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../units/measures.ts';
+import type { MoneySetting } from './setting.ts';
 import { SETTINGS, SHOP_FIGURES, type ShopFigureKey } from './settings.ts';
 
 /**
@@ -19,4 +20,13 @@ export function shopFormula(
   const above = rowOf(SETTINGS.topTarget.label);
   const steps = `IF(C${above}=C${boiling}, 1, IF(C${above}="°C", 1.8, 1/1.8))`;
   return `=B${boiling}+B${above}*${steps}`;
+}
+
+/**
+ * The formula in the column *Unit* of a price or an amount, so that it follows the shop's currency: `USD per hour`.
+ * @param rowOf - row number on the sheet of a label
+ */
+export function moneyUnitFormula({ per }: MoneySetting, rowOf: (label: string) => number): string {
+  const code = `B${rowOf(SETTINGS.currency.label)}`;
+  return per === undefined ? `=${code}` : `=${code}&" per ${per}"`;
 }

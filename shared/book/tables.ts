@@ -10,6 +10,7 @@ import { PATTERNS } from './tables/patterns.ts';
 import { PLATES } from './tables/plates.ts';
 import { POUR_LOG } from './tables/pourLog.ts';
 import { STOCK_MOVES } from './tables/stockMoves.ts';
+import { SUPPLIES } from './tables/supplies.ts';
 
 /** Every table of the book, in the order of its sheets. *Shop* stands before them, generated sheets after. */
 export const TABLES = {
@@ -18,6 +19,7 @@ export const TABLES = {
   patterns: PATTERNS,
   doses: DOSES,
   materials: MATERIALS,
+  supplies: SUPPLIES,
   plates: PLATES,
   pourLog: POUR_LOG,
   heatTrials: HEAT_TRIALS,
@@ -33,6 +35,7 @@ export type MoldRecord = RecordOf<typeof MOLDS>;
 export type PatternRecord = RecordOf<typeof PATTERNS>;
 export type DoseRecord = RecordOf<typeof DOSES>;
 export type MaterialRecord = RecordOf<typeof MATERIALS>;
+export type SupplyRecord = RecordOf<typeof SUPPLIES>;
 export type PlateRecord = RecordOf<typeof PLATES>;
 export type PourLogRecord = RecordOf<typeof POUR_LOG>;
 export type MeasuredFigureRecord = RecordOf<typeof MEASURED_FIGURES>;

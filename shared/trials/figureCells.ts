@@ -1,5 +1,6 @@
 import type { Column } from '../book/column.ts';
-import { SETTINGS, type Setting } from '../book/settings.ts';
+import type { Setting } from '../book/setting.ts';
+import { SETTINGS } from '../book/settings.ts';
 import type { FIGURE_NAMES } from '../book/tables/measuredFigures.ts';
 import { TABLES } from '../book/tables.ts';
 import type { Bounds } from '../errors/requireNumber.ts';

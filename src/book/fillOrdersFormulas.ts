@@ -1,4 +1,4 @@
-import { PLAN_TABLES } from '../../shared/book/book.ts';
+import { MONEY_TABLES } from '../../shared/book/moneyBook.ts';
 import {
   isOrdersFormula,
   ordersFormula,
@@ -49,12 +49,12 @@ function typedValues(heading: string): string {
 /** How far each sheet's known columns reach. */
 function readColumns(laid: readonly LaidTable[]): ReadColumns {
   const counts: Record<string, number> = {};
-  for (const key of PLAN_TABLES) {
+  for (const key of MONEY_TABLES) {
     const found = laid.find((one) => one.key === key)?.found;
     const known = [...(found?.places ?? []), ...(found?.unreadable ?? [])];
     counts[key] = Math.max(1, ...known.map(({ index }) => index + 1));
   }
-  return counts as ReadColumns; // every plan table was just counted
+  return counts as ReadColumns; // every table was just counted
 }
 
 function hasValuesBelow({ sheet, isNew }: LaidTable, index: number): boolean {

@@ -10,7 +10,7 @@ import {
   type ShopFigureKey,
 } from '../../shared/book/settings.ts';
 import type { SetUpChange } from '../../shared/book/setUpReport.ts';
-import { shopFormula } from '../../shared/book/shopFormula.ts';
+import { moneyUnitFormula, shopFormula } from '../../shared/book/shopFormula.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { safeText } from '../platform/safeText.ts';
 import { readCells } from '../platform/workbook.ts';
@@ -61,7 +61,15 @@ function addSettings(sheet: Sheet, rows: readonly SettingRow[]): void {
   if (lacking > 0) sheet.insertRowsAfter(sheet.getMaxRows(), lacking);
   const range = sheet.getRange(first, 1, rows.length, SHOP_HEADINGS.length);
   range.clearDataValidations();
-  range.setNumberFormats(rows.map(({ setting }) => ['@', settingFormat(setting), '@', '@']));
+  range.setNumberFormats(
+    // A formula in a cell of text would be shown and not computed.
+    rows.map(({ setting: { kind }, setting }) => [
+      '@',
+      settingFormat(setting),
+      kind === 'money' ? 'General' : '@',
+      '@',
+    ]),
+  );
   range.setValues(
     rows.map(({ cells }) =>
       cells.map((cell) => (typeof cell === 'string' ? safeText(cell) : cell)),
@@ -79,13 +87,16 @@ function addSettings(sheet: Sheet, rows: readonly SettingRow[]): void {
 function fillFigures(sheet: Sheet, added: readonly SettingRow[], system: UnitSystem): void {
   const figures = Object.keys(SHOP_FIGURES) as ShopFigureKey[]; // keys of the one table of figures
   const wanted = figures.filter((figure) => added.some(({ key }) => key === figure));
-  if (wanted.length === 0) return;
+  const prices = added.flatMap(({ setting }) => (setting.kind === 'money' ? [setting] : []));
+  if (wanted.length + prices.length === 0) return;
   const labels = readCells('Shop').map(([label]) => String(label).trim().toLowerCase());
   const rowOf = (label: string) => 1 + labels.indexOf(label.toLowerCase());
   for (const figure of wanted) {
     const cell = sheet.getRange(rowOf(SHOP_FIGURES[figure].label), 2);
     cell.setBackground(COMPUTED_COLOR).setFormula(shopFormula(figure, system, rowOf));
   }
+  for (const price of prices)
+    sheet.getRange(rowOf(price.label), 3).setFormula(moneyUnitFormula(price, rowOf));
 }
 
 function choiceRule(choices: readonly string[]): GoogleAppsScript.Spreadsheet.DataValidation {

@@ -12,6 +12,7 @@ import { demoPatterns } from './demoPatterns.ts';
 import { demoPlates } from './demoPlates.ts';
 import { demoPourLog } from './demoPourLog.ts';
 import { demoStockMoves } from './demoStockMoves.ts';
+import { demoSupplies } from './demoSupplies.ts';
 
 /** Settings of the invented shop that differ from the defaults, in engine units: 2,400 ft up, a cool room. */
 export function demoSettings(): Partial<Shop> {
@@ -19,6 +20,10 @@ export function demoSettings(): Partial<Shop> {
     shopName: 'Demo shop (invented)',
     elevation: 2400 * UNITS.ft.factor,
     roomTemperature: 20,
+    minimumOrder: 40,
+    salesTaxRate: 0.06,
+    quoteTerms:
+      'Deposit with the order, the rest before shipping. Colors are mixed by hand and vary a little from lot to lot.',
   };
 }
 
@@ -33,6 +38,7 @@ export function demoRows(): {
     patterns: demoPatterns(),
     doses: demoDoses(),
     materials: demoMaterials(),
+    supplies: demoSupplies(),
     plates: demoPlates(),
     pourLog: demoPourLog(orders),
     heatTrials: demoHeatTrials(),

@@ -1,4 +1,6 @@
 import type { Table } from '../column.ts';
+import { ORDERS_FIGURES } from './ordersFigures.ts';
+import { ORDERS_MONEY } from './ordersMoney.ts';
 
 export const ORDER_STATUSES = [
   'asked',
@@ -10,7 +12,7 @@ export const ORDER_STATUSES = [
   'canceled',
 ] as const;
 
-/** One line of a customer's order. The columns after *Notes* fill themselves. */
+/** One line of a customer's order. The columns after *Shipped on* fill themselves. */
 export const ORDERS = {
   sheet: 'Orders',
   about: 'one order line: a pattern poured in a mold, a quantity, a date',
@@ -101,52 +103,7 @@ export const ORDERS = {
       width: 180,
       about: 'Anything the pourer should read; printed on the run sheet.',
     },
-    piecesToPour: {
-      kind: 'computed',
-      places: 0,
-      heading: 'Pieces to pour',
-      width: 80,
-      about: 'Pieces to pour so that enough come out good, from the mold and pattern’s own record.',
-    },
-    rounds: {
-      kind: 'computed',
-      places: 0,
-      heading: 'Rounds',
-      width: 65,
-      about: 'Times the molds in use are filled.',
-    },
-    plastisol: {
-      kind: 'computed',
-      places: 1,
-      heading: 'Plastisol',
-      width: 85,
-      about: 'Plastisol to heat for the whole run, all layers.',
-    },
-    cups: {
-      kind: 'computed',
-      places: 0,
-      heading: 'Cups',
-      width: 60,
-      about: 'Cups to weigh out, all layers.',
-    },
-    plateOn: {
-      kind: 'computed',
-      heading: 'Plate on',
-      width: 110,
-      about: 'When to switch the plate on so that the mold top is hot at the first pour.',
-    },
-    minutesOfWork: {
-      kind: 'computed',
-      places: 0,
-      heading: 'Minutes of work',
-      width: 85,
-      about: 'Hands-on minutes of the run.',
-    },
-    warnings: {
-      kind: 'computed',
-      heading: 'Warnings',
-      width: 360,
-      about: 'What is missing or will not work, in plain words.',
-    },
+    ...ORDERS_MONEY,
+    ...ORDERS_FIGURES,
   },
 } as const satisfies Table;
