@@ -4,9 +4,15 @@ import { layerContactTemperature } from '../../shared/heat/contactTemperature.ts
 import { findRoot } from '../../shared/heat/findRoot.ts';
 import { layerCooling, layerTemperature } from '../../shared/heat/layerCooling.ts';
 import { moldHeatUp } from '../../shared/heat/moldHeatUp.ts';
+import { moldBalance } from '../../shared/heat/moldOnPlate.ts';
 import { openTime } from '../../shared/heat/openTime.ts';
+import { type MoldCourse, type MoldReading, moldAt } from '../../shared/heat/solver/moldCourse.ts';
+import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
 import { DEFAULTS } from '../../shared/material/defaults.ts';
+import { usualFigures } from '../../shared/runSheet/heatFigures.ts';
+import { plateHeat } from '../../shared/runSheet/plateHeat.ts';
 import { toEngine } from '../../shared/units/convert.ts';
+import { benchMold, benchPlate, benchShop } from '../runSheet/heatBench.ts';
 
 // What the shop knows about heat (TRADE) against the models with default parameters, none bent to pass. Misses are
 // asserted as misses. Figures beside it come from HEATSTUDY, whose mold loses heat at a rate that varies.
@@ -24,6 +30,17 @@ function mold(inches: number, contactConductance: number) {
 function minutesToBoiling(inches: number, conductance: number): number {
   const { time } = moldHeatUp(mold(inches, conductance), BOILING);
   return time.kind === 'reached' ? time.seconds / 60 : Number.POSITIVE_INFINITY;
+}
+
+/** Default figures, dial at 270 °F; the top is to read boiling. */
+function onGriddle(inches: number, warmUp: number) {
+  const shop = benchShop({ topTarget: 0 });
+  const plate = benchPlate({ warmUp });
+  const set = { setting: PLATE, count: 1, figures: usualFigures(plate, shop) };
+  return plateHeat(benchMold({ blockHeight: inches * INCH }), plate, shop, {
+    ...set,
+    effort: 'exact',
+  });
 }
 
 function slab(millimeters: number, moldTemperature: number) {
@@ -91,6 +108,22 @@ describe('fact 1: a plate at 270 °F brings the mold top to boiling in tens of m
     expect(time.kind).toBe('unreachable');
     // The study ends at 102 °C.
     expect(plateau).toBeNear(102, { absolute: 3 });
+  });
+});
+
+describe('fact 1 by the accurate path, as a plan takes it', () => {
+  test.each([
+    { inches: 1, warmUp: 0, from: 14 },
+    { inches: 1.5, warmUp: 0, from: 21 },
+    { inches: 1, warmUp: 480, from: 14 },
+    { inches: 1.5, warmUp: 480, from: 21 },
+  ])('$inches in block, plate warm after $warmUp s', ({ inches, warmUp, from }) => {
+    const { plateau, heatUp = Number.NaN } = onGriddle(inches, warmUp);
+    expect(plateau).toBeGreaterThanOrEqual(BOILING);
+    // The study ends at 113 and 115 °C, its plate hot from the start; losses by published correlations are a tenth more.
+    expect(plateau).toBeNear(114, { absolute: 3.5 });
+    expect(heatUp / 60).toBeGreaterThan(from);
+    expect(heatUp / 60).toBeLessThan(45);
   });
 });
 
@@ -191,5 +224,55 @@ describe('fact 4: hot layers tear through the plastic, cold ones peel', () => {
     // Whole degrees; the study's air over a cool mold is cooler than the default.
     expect(surface).toBeNear(55, { absolute: 4 });
     expect(layerContactTemperature(surface, START)).toBeLessThan(112);
+  });
+});
+
+describe('fact 5: nothing needs heating after the last top-off if the mold was hot from the start', () => {
+  const LAST = 480;
+  const pours = [
+    { time: 0, thickness: 0.0025, temperature: START },
+    { time: 240, thickness: 0.0015, temperature: START },
+    { time: LAST, thickness: 0.003, temperature: START },
+  ];
+
+  /** The joint under the last layer, poured eight minutes after the top read boiling. */
+  function lastSeam(mold: MoldCourse) {
+    const seam = solveLayers({ pours, mold }).layers[1]?.seam;
+    if (seam === undefined) throw new Error('a layer lies on the second');
+    return seam;
+  }
+
+  /** From the last pour on the mold only loses, as on a cold board: worse than on a plate just switched off. */
+  function switchedOff(climb: readonly MoldReading[], inches: number): MoldCourse {
+    const { mold: block } = mold(inches, 0);
+    const start = moldAt(climb)(LAST);
+    const { timeConstant } = moldBalance(block);
+    const cooling = [60, 120, 240, 480, 960, 1200].map((since) => ({
+      time: LAST + since,
+      temperature: 22 + (start - 22) * Math.exp(-since / timeConstant),
+    }));
+    return [...climb.filter(({ time }) => time <= LAST), ...cooling];
+  }
+
+  test.each([{ inches: 1 }, { inches: 1.5 }])(
+    'in a $inches in block the last layer bonds as well with the plate off',
+    ({ inches }) => {
+      const { climb } = onGriddle(inches, 480);
+      const on = lastSeam(climb);
+      const off = lastSeam(switchedOff(climb, inches));
+      expect(off.verdict).toBe('bonds');
+      // What touches is decided as it lands.
+      expect(off.contactTemperature).toBeNear(on.contactTemperature, { absolute: 1e-6 });
+      expect(off.contactTemperature).toBeGreaterThan(DEFAULTS.bondTemperature.high);
+      // Bonding takes seconds; more than nine tenths of the time above its temperature is left.
+      expect(off.secondsAboveBond).toBeGreaterThan(60);
+      expect(off.secondsAboveBond).toBeGreaterThan(0.9 * on.secondsAboveBond);
+    },
+  );
+
+  test('needing it means the mold was too cold: at 60 °C the joint peels as it is poured', () => {
+    const cold = lastSeam(60);
+    expect(cold.verdict).toBe('peels');
+    expect(cold.contactTemperature).toBeLessThan(DEFAULTS.bondTemperature.low);
   });
 });
