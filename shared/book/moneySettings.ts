@@ -3,12 +3,30 @@ import type { Setting } from './setting.ts';
 /** What costs, prices, quotes and taxes follow from. Amounts are in the workbook's currency. */
 export const MONEY_SETTINGS = {
   currency: {
-    kind: 'text',
-    form: 'currency',
+    kind: 'choice',
     label: 'Currency',
+    choices: [
+      'USD',
+      'AUD',
+      'BRL',
+      'CAD',
+      'CHF',
+      'CZK',
+      'DKK',
+      'EUR',
+      'GBP',
+      'JPY',
+      'KRW',
+      'KWD',
+      'MXN',
+      'NOK',
+      'NZD',
+      'PLN',
+      'SEK',
+      'ZAR',
+    ],
     value: 'USD',
-    about:
-      'Three-letter code (ISO 4217), such as USD, CAD or EUR. Every price in the book is in this currency.',
+    about: 'ISO 4217 code. Every price in the book is in this currency.',
   },
   laborRate: {
     kind: 'money',
@@ -102,7 +120,7 @@ export const MONEY_SETTINGS = {
   breakQuantities: {
     kind: 'text',
     form: 'quantities',
-    label: 'Price breaks at',
+    label: 'Break quantities',
     value: '25, 50, 100, 250',
     about: 'Quantities that a quote prices besides the one asked for, with commas between them.',
   },

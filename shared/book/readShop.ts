@@ -1,5 +1,6 @@
 import { InputError } from '../errors/InputError.ts';
 import { typedChoice } from '../errors/typedChoice.ts';
+import { breakQuantities } from '../money/price/breakQuantities.ts';
 import { findUnit } from '../units/findUnit.ts';
 import { MEASURES } from '../units/measures.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
@@ -7,7 +8,6 @@ import { type CellValue, parseNumber } from './parseCell.ts';
 import type { Problem } from './readTable.ts';
 import type { Setting } from './setting.ts';
 import { SETTINGS, type SettingKey, type Shop } from './settings.ts';
-import { settingText } from './settingText.ts';
 
 /**
  * The shop's settings from the sheet *Shop* (Setting, Value, Unit, About). A blank or absent row takes the default;
@@ -39,7 +39,11 @@ export function readShop(values: readonly (readonly CellValue[])[]): {
 
 function settingValue(setting: Setting, value: CellValue, label: string): string | number {
   const field = setting.label.toLowerCase();
-  if (setting.kind === 'text') return settingText(setting, value);
+  if (setting.kind === 'text') {
+    const text = String(value).trim();
+    if (setting.form === 'quantities') breakQuantities(text);
+    return text;
+  }
   if (setting.kind === 'money') return parseNumber(value, field, setting.bounds, undefined);
   if (setting.kind === 'number')
     return parseNumber(value, field, setting.bounds, unitFrom(setting, label));

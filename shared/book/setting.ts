@@ -36,7 +36,7 @@ interface TextSetting extends SettingBase {
   readonly kind: 'text';
   readonly value: string;
   /** Text that must read as something; any text where it is left out. */
-  readonly form?: 'currency' | 'quantities';
+  readonly form?: 'quantities';
 }
 
 /** A figure that the sheet works out from other rows; for the eye, never read back. */
