@@ -69,12 +69,6 @@ export function outline(points: readonly Point[], looks: Attributes): PlainEleme
   return shape('path', { d: `M${points.map(at).join('L')}Z`, ...looks });
 }
 
-/** A line through the points. */
-export function polyline(points: readonly Point[], looks: Attributes): PlainElement {
-  const drawn = { fill: 'none', stroke: GRAY.text, 'stroke-linejoin': 'round' as const, ...looks };
-  return shape('polyline', { points: points.map(at).join(' '), ...drawn });
-}
-
 function at([x, y]: Point): string {
   return `${pixels(x)},${pixels(y)}`;
 }

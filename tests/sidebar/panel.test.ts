@@ -112,6 +112,19 @@ describe('the bench panel', () => {
     },
   );
 
+  test('shows the heat of the order on show, at its pour time', async () => {
+    const { page, calls } = await openBench();
+    await page.click('#read');
+    await idle(page);
+    await page.click('#heat');
+    expect(await idle(page)).toBe('Done: The heat of order 1007 is open.');
+    expect(calls.filter((verb) => verb === 'showHeat')).toHaveLength(1);
+    const dialog = book.shown.at(-1);
+    const html = dialog?.kind === 'dialog' ? dialog.html : '';
+    const encoded = /data-request="([^"]*)"/.exec(html)?.[1] ?? '';
+    expect(JSON.parse(decodeURIComponent(encoded))).toEqual({ order: '1007', firstPour: '13:15' });
+  });
+
   test('every control has a label, in every view', async () => {
     const { page } = await openBench();
     await page.click('#read');
