@@ -1,5 +1,12 @@
 import type { LotPart } from './ledgerTypes.ts';
-import { addLayer, emptyQueue, type LotQueue, layerToRefill, refill, takeFrom } from './lotQueue.ts';
+import {
+  addLayer,
+  emptyQueue,
+  type LotQueue,
+  layerToRefill,
+  refill,
+  takeFrom,
+} from './lotQueue.ts';
 
 /** Rests smaller than this share of all that came in are binary dust. */
 const DUST = 1e-9;
@@ -15,6 +22,7 @@ export interface Account {
   owed: number;
   /** All that came in, the scale of {@link DUST}. */
   received: number;
+  isBought: boolean;
   boughtAmount: number;
   boughtMoney: number;
   cost: number;
@@ -43,6 +51,7 @@ export function openAccount(listPrice: number | undefined): Account {
     rate: listPrice,
     owed: 0,
     received: 0,
+    isBought: false,
     boughtAmount: 0,
     boughtMoney: 0,
     cost: 0,
@@ -113,8 +122,11 @@ export function putBack(account: Account, amount: number, place: Place): Change 
   return { ...change, lots: [{ lot: layer?.lot ?? place.lot, amount }] };
 }
 
-/** What a change costs is booked; what was paid for it is not. */
-function book(account: Account, { cost, fifoCost }: Pick<Change, 'cost' | 'fifoCost'>): void {
+/** Books a cost, as a change says it. */
+export function book(
+  account: Account,
+  { cost, fifoCost }: Pick<Change, 'cost' | 'fifoCost'>,
+): void {
   account.cost += cost;
   account.fifoCost += fifoCost;
 }

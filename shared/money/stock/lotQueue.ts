@@ -16,9 +16,14 @@ interface Line {
   head: number;
 }
 
+/** A lot's purchases, and what is left of all of them. */
+interface LotLine extends Line {
+  left: number;
+}
+
 export interface LotQueue {
   readonly all: Line;
-  readonly byLot: Map<string, Line>;
+  readonly byLot: Map<string, LotLine>;
 }
 
 export function emptyQueue(): LotQueue {
@@ -31,22 +36,20 @@ function lotKey(lot: string): string {
 
 export function addLayer(queue: LotQueue, layer: Layer): void {
   queue.all.layers.push(layer);
-  lineOf(queue, layer.lot).layers.push(layer);
+  noteOfLot(queue, layer);
 }
 
-function lineOf(queue: LotQueue, lot: string): Line {
-  const key = lotKey(lot);
-  const line = queue.byLot.get(key) ?? { layers: [], head: 0 };
-  queue.byLot.set(key, line);
-  return line;
+function noteOfLot({ byLot }: LotQueue, layer: Layer): void {
+  const key = lotKey(layer.lot);
+  const line = byLot.get(key) ?? { layers: [], head: 0, left: 0 };
+  byLot.set(key, line);
+  line.layers.push(layer);
+  line.left += layer.left;
 }
 
 /** What is left of one lot, all its purchases together. */
 export function leftOf(queue: LotQueue, lot: string): number {
-  const line = queue.byLot.get(lotKey(lot));
-  let left = 0;
-  for (const layer of line?.layers.slice(line.head) ?? []) left += layer.left;
-  return left;
+  return queue.byLot.get(lotKey(lot))?.left ?? 0;
 }
 
 export interface Taken {
@@ -66,6 +69,11 @@ export function takeFrom(queue: LotQueue, amount: number, lot: string, dust: num
   const named = lot === '' ? undefined : queue.byLot.get(lotKey(lot));
   const first = named ? takeAlong(named, amount, dust, lots) : { cost: 0, missing: amount };
   const rest = takeAlong(queue.all, first.missing, dust, lots);
+  skipUsedUp(queue.all);
+  for (const part of lots) {
+    const line = queue.byLot.get(lotKey(part.lot));
+    if (line) line.left -= part.amount;
+  }
   return { lots, cost: first.cost + rest.cost, missing: rest.missing };
 }
 
@@ -95,6 +103,10 @@ function takeAlong(
   return { cost, missing: missing > dust ? missing : 0 };
 }
 
+function skipUsedUp(line: Line): void {
+  while (line.layers[line.head]?.left === 0) line.head += 1;
+}
+
 /**
  * The purchase that something goes back to: an open one of its lot, else the last of its lot, else the oldest open one.
  * Undefined where nothing was ever bought.
@@ -110,8 +122,10 @@ function openOrLast({ layers, head }: Line): Layer | undefined {
 
 /** Puts an amount back to its purchase; one that is used up comes back as the next to be taken. */
 export function refill(queue: LotQueue, layer: Layer, amount: number): void {
+  const line = queue.byLot.get(lotKey(layer.lot));
   if (layer.left > 0) {
     layer.left += amount;
+    if (line) line.left += amount;
     return;
   }
   const again = { ...layer, left: amount };
@@ -120,5 +134,5 @@ export function refill(queue: LotQueue, layer: Layer, amount: number): void {
     all.head -= 1;
     all.layers[all.head] = again;
   } else all.layers.push(again);
-  lineOf(queue, layer.lot).layers.push(again);
+  noteOfLot(queue, again);
 }
