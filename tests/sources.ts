@@ -82,4 +82,21 @@ export const SOURCES = {
     'Johnson, Kotz, Balakrishnan, Continuous Univariate Distributions, vol. 2, 2nd ed., 1995; from memory',
   ABRAMOWITZ:
     'Abramowitz, Stegun, Handbook of Mathematical Functions, 1964, table 25.4; from memory',
+  ISO4217: 'ISO 4217, codes and minor digits of currencies, through Node’s Intl; tests compare',
+  CLDR: 'Unicode CLDR, how currencies are written, through Node’s Intl; tests compare',
+  'MARGIN-MARKUP':
+    'general business mathematics: m = u / (1 + u), u = m / (1 - m); its everyday cases',
+  IRC4161:
+    '26 USC 4161(a)(1)(A), (a)(4): 10 % of the maker’s price of sport fishing equipment; statute copies, checked 2026-06-20; 26 CFR 48.4161(a)-1, checked 2024-11-25',
+  IRC4216:
+    '26 USC 4216(a): packing counts into the price, the tax itself and transport do not; statute text, headings of 26 CFR 48.4216(a)-1, -2',
+  'REVRUL65-41': 'Rev. Rul. 65-41: the price charged is presumed to hold the tax',
+  FORM720:
+    'Form 720 and its instructions, 2017, Part II, IRS No. 41: the tax of each sale in the quarter is added up; due days from memory',
+  'EXCISE-ARITHMETIC': '10 % of 100, and 100 / 1.1, recomputed; the regulation’s wording not seen',
+  FINCAL: 'R package FinCal, documentation of cogs: 2 at 2, 3 at 3, 5 at 5, sell 7',
+  OPENSTAXACCOUNTING:
+    'OpenStax, Principles of Accounting, Volume 1: Financial Accounting, section 10.2, 2019; figures from memory, recomputed',
+  INVENTORYEXERCISE:
+    'public exercise on inventory costs: 5 at 37, 18 at 39, 13 at 40, 16 left; inputs seen, answers recomputed',
 } as const satisfies Readonly<Record<string, string>>;
