@@ -19,6 +19,18 @@ export interface WorkFacts {
   readonly finishTime: number;
 }
 
+/** Hands-on time of a run by what is done [s]. */
+export interface WorkTimes {
+  readonly setUp: number;
+  /** Weighing and coloring */
+  readonly coloring: number;
+  /** Standing by the microwave */
+  readonly heating: number;
+  readonly pouring: number;
+  /** Demolding, inspecting, packing */
+  readonly finishing: number;
+}
+
 /**
  * Hands-on minutes of a run: what it takes of somebody's day, not how long it lasts.
  *
@@ -30,6 +42,16 @@ export interface WorkFacts {
  * @throws InputError when a time is negative or a count is not a whole number above 0
  */
 export function minutesOfWork(facts: WorkFacts): number {
+  const { setUp, coloring, heating, pouring, finishing } = workTimes(facts);
+  return (setUp + coloring + pouring + heating + finishing) / 60;
+}
+
+/**
+ * The same time by what is done; its parts add up to {@link minutesOfWork}.
+ * @returns [s]
+ * @throws InputError as {@link minutesOfWork}
+ */
+export function workTimes(facts: WorkFacts): WorkTimes {
   for (const [field, time] of Object.entries({
     'set-up time': facts.setUpTime,
     'color time': facts.colorTime,
@@ -40,12 +62,11 @@ export function minutesOfWork(facts: WorkFacts): number {
     requireNumber(time, field, { atLeast: 0, unit: 's' });
   for (const field of ['cups', 'pieces', 'layers'] as const)
     requireNumber(facts[field], field, { atLeast: 1, whole: true });
-  const pouring = facts.pourSeconds * facts.pieces * facts.layers;
-  const seconds =
-    facts.setUpTime +
-    facts.colorTime * facts.cups +
-    pouring +
-    ATTENDED_COOKING * facts.cookingTime +
-    facts.finishTime * facts.pieces;
-  return seconds / 60;
+  return {
+    setUp: facts.setUpTime,
+    coloring: facts.colorTime * facts.cups,
+    heating: ATTENDED_COOKING * facts.cookingTime,
+    pouring: facts.pourSeconds * facts.pieces * facts.layers,
+    finishing: facts.finishTime * facts.pieces,
+  };
 }

@@ -242,6 +242,12 @@ export const DEFAULTS = {
     high: 0.65,
     evidence: 'share of the rated output that reaches a small cup; from memory, calibrate',
   },
+  microwaveInput: {
+    value: 0.6,
+    low: 0.5,
+    high: 0.7,
+    evidence: 'rated output over what a household microwave takes from the wall; from memory',
+  },
   cupCoefficient: {
     value: 17,
     low: 12,

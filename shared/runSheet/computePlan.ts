@@ -1,11 +1,12 @@
 import type { Shop } from '../book/settings.ts';
-import { minutesOfWork } from '../day/minutesOfWork.ts';
+import { minutesOfWork, type WorkFacts, workTimes } from '../day/minutesOfWork.ts';
 import { type BookIndex, nameKey, remember } from './bookIndex.ts';
 import type { OrderFacts } from './findOrder.ts';
 import { cookLimit, hardStop } from './materialLimits.ts';
 import type { Missing, OrderPlan, PiecesPlan, PlatePlan } from './plan.ts';
 import { planCoolDown } from './planCoolDown.ts';
 import { planCup } from './planCup.ts';
+import { planEnergy } from './planEnergy.ts';
 import { planLayers } from './planLayers.ts';
 import { planPieces } from './planPieces.ts';
 import { type PlateOutcome, planPlate } from './planPlate.ts';
@@ -54,6 +55,7 @@ export function computePlan(
     plastisolMass: layers.reduce((sum, { batch }) => sum + batch.totalMass, 0),
     cups: plans.reduce((sum, { cups }) => sum + cups, 0),
   };
+  const work = workOf(facts, pieces, { cups: totals.cups, ovenTime }, shop);
   return {
     kind: 'plan',
     ...identity(facts, shop),
@@ -69,7 +71,9 @@ export function computePlan(
     coolTime: remember(index, nameKey(heatKey('cool', facts), facts.moldsInUse), () =>
       planCoolDown(facts, shop, outcome.kind === 'reachable' ? outcome.plateau : outcome.top),
     ),
-    minutesOfWork: work(facts, pieces, { cups: totals.cups, ovenTime }, shop),
+    minutesOfWork: minutesOfWork(work),
+    work: workTimes(work),
+    energy: planEnergy({ outcome, layers: plans, rounds: pieces.rounds, ovenTime }, shop),
     warnings: planWarnings(index, facts, {
       pieces,
       evidence,
@@ -111,7 +115,7 @@ function plateOutcome(index: BookIndex, facts: OrderFacts): PlateOutcome {
 
 function withClock(outcome: PlateOutcome, facts: OrderFacts, shop: Shop): OrderPlan['plate'] {
   if (outcome.kind === 'unreachable') return { kind: 'unreachable', because: outcome.because };
-  const { top: _top, climb: _climb, samples: _samples, ...plate } = outcome;
+  const { top: _top, climb: _climb, samples: _samples, energy: _energy, ...plate } = outcome;
   const waiting: PlatePlan = { ...plate, readyWait: shop.readyWait };
   const { firstPour } = facts.row.record;
   if (firstPour === undefined) return waiting;
@@ -128,13 +132,13 @@ function noPieces({ row, pattern, mold }: OrderFacts, because: string): Missing 
   };
 }
 
-function work(
+function workOf(
   facts: OrderFacts,
   pieces: PiecesPlan,
   { cups, ovenTime }: { readonly cups: number; readonly ovenTime: number },
   shop: Shop,
-): number {
-  return minutesOfWork({
+): WorkFacts {
+  return {
     setUpTime: shop.setUpTime,
     colorTime: shop.colorTime,
     cups,
@@ -143,5 +147,5 @@ function work(
     layers: facts.pattern.layers.length,
     cookingTime: ovenTime,
     finishTime: shop.finishTime,
-  });
+  };
 }

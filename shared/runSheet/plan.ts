@@ -1,5 +1,7 @@
+import type { WorkTimes } from '../day/minutesOfWork.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { HeatDetail } from './heatDetail.ts';
+import type { RunEnergy } from './runEnergy.ts';
 
 /** Something the user must mend before there is a plan, and where it stands. */
 export interface Missing {
@@ -174,6 +176,9 @@ export interface OrderPlan {
   /** Off the plate until pieces may come out [s]. */
   readonly coolTime: number;
   readonly minutesOfWork: number;
+  /** The same by what is done [s] */
+  readonly work: WorkTimes;
+  readonly energy: RunEnergy;
   /** Left out where only columns are wanted. */
   readonly detail?: HeatDetail;
   readonly warnings: readonly Warning[];

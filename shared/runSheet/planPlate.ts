@@ -10,7 +10,7 @@ import { plateSettingFor } from './plateSettingFor.ts';
 import { tooCool } from './tooCool.ts';
 
 /** What the plate does to the mold, before clock times. */
-export type PlateOutcome = Pick<PlateHeat, 'climb' | 'samples'> & {
+export type PlateOutcome = Pick<PlateHeat, 'climb' | 'samples' | 'energy'> & {
   readonly setting: number;
   /** What the mold top can be counted on to read at the first pour [degC] */
   readonly top: number;
@@ -38,7 +38,7 @@ export function planPlate(
   const set = { count, figures };
   const setting = plateSettingFor(mold, plate, shop, set);
   const heat = plateHeat(mold, plate, shop, { ...set, setting, effort: 'exact' });
-  const { plateau, heatUp, lidOff, climb, samples } = heat;
+  const { plateau, heatUp, lidOff, energy, climb, samples } = heat;
   if (heatUp === undefined) {
     const because = tooCool(mold, plate, shop, { ...set, setting });
     return { kind: 'unreachable', because, setting, top: plateau, climb, samples };
@@ -54,6 +54,7 @@ export function planPlate(
     ...(lidOff === undefined ? {} : { lidOff }),
     heatUp,
     top: target,
+    ...(energy === undefined ? {} : { energy }),
     climb,
     samples,
   };

@@ -1,6 +1,7 @@
 import type { Shop } from '../book/settings.ts';
 import { boilingPoint } from '../heat/boilingPoint.ts';
 import { followPlate, type PlatePoint, type Precision } from '../heat/heatUp/followPlate.ts';
+import { heaterEnergy } from '../heat/heatUp/heaterEnergy.ts';
 import type { Heater, PlateRun } from '../heat/heatUp/plateRun.ts';
 import { runUntilHot } from '../heat/heatUp/runUntilHot.ts';
 import { placeOf, stateAt } from '../heat/heatUp/stateAt.ts';
@@ -33,6 +34,8 @@ export interface PlateHeat {
   readonly lidOff?: number;
   /** From switching the cold plate on to the top at its target [s]; absent: never */
   readonly heatUp?: number;
+  /** What the heater feeds until then [J], and to hold the molds hot without a lid [W]; absent where the target is never read */
+  readonly energy?: { readonly heatUp: number; readonly holding: number };
   /** Mold top from the moment it reads its target, a lid taken off then; the plateau alone where it never does */
   readonly climb: readonly MoldReading[];
   readonly samples: readonly PlateSample[];
@@ -94,9 +97,10 @@ export function plateHeat(
   const rest = followFor(open, Math.max(1, endOf(shown) - heatUp), precision, heaterOf(past));
   const later = rest.map((point) => ({ ...point, time: heatUp + point.time }));
   const climb = climbOf(open, past, precision);
-  const heat = { plateau, heatUp, climb, samples: samplesOf([...past, ...later], shown) };
-  if (plate.lid === 'none') return heat;
-  return { ...heat, lidOff: steadyPlate(run.plate, molds, run.room).tops[0] ?? plateau };
+  const bare = plate.lid === 'none' ? settled : steadyPlate(run.plate, molds, run.room);
+  const energy = { heatUp: heaterEnergy(run, points, heatUp), holding: bare.power };
+  const heat = { plateau, heatUp, energy, climb, samples: samplesOf([...past, ...later], shown) };
+  return plate.lid === 'none' ? heat : { ...heat, lidOff: bare.tops[0] ?? plateau };
 }
 
 /** Follows the thermostat from its first switching on, which a cold start fixes, unless it switches too fast for a mold to feel. */

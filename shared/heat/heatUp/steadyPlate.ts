@@ -9,6 +9,8 @@ export interface SteadyPlate {
   readonly tops: readonly number[];
   /** Share of the time that the heater is on; 0 for a plate held without counting power */
   readonly duty: number;
+  /** What the heater feeds on average; of a held plate what flows into the molds alone [W] */
+  readonly power: number;
 }
 
 /**
@@ -21,19 +23,20 @@ export function steadyPlate(
   room: Room,
 ): SteadyPlate {
   const topsAt = (at: number) => molds.map((mold) => steadyTop(mold, at, room));
-  if (plate.kind === 'held') return { plate: plate.setting, tops: topsAt(plate.setting), duty: 0 };
+  const lossConductance = plate.kind === 'held' ? 0 : plate.lossConductance;
   const powerAt = (at: number) => {
-    const own = plate.lossConductance * (at - room.temperature);
+    const own = lossConductance * (at - room.temperature);
     return molds.reduce((sum, mold) => {
       const { flow } = plateUnder(mold, steadyTop(mold, at, room), room);
       return sum + mold.count * flow;
     }, own);
   };
   const needed = powerAt(plate.setting);
-  if (needed <= plate.watts)
-    return { plate: plate.setting, tops: topsAt(plate.setting), duty: needed / plate.watts };
+  const settled = { plate: plate.setting, tops: topsAt(plate.setting), power: needed };
+  if (plate.kind === 'held') return { ...settled, duty: 0 };
+  if (needed <= plate.watts) return { ...settled, duty: needed / plate.watts };
   const short = findRoot((at) => powerAt(at) - plate.watts, room.temperature, plate.setting);
-  return { plate: short, tops: topsAt(short), duty: 1 };
+  return { plate: short, tops: topsAt(short), duty: 1, power: plate.watts };
 }
 
 function steadyTop(mold: MoldNetwork, plate: number, room: Room): number {
