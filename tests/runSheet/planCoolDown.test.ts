@@ -13,13 +13,18 @@ function coolTime(changes: DemoChanges = {}, cavity: object = BOX) {
   return { seconds, plateau: plate.kind === 'reachable' ? plate.plateau : Number.NaN };
 }
 
-function byHand(moldStart: number, shapeFactor: number, lossCoefficient = 10.4): number {
+function byHand(
+  moldStart: number,
+  shapeFactor: number,
+  lossCoefficient = 10.4,
+  castingDepth = 0.003,
+): number {
   const block = { length: 0.178, width: 0.14, height: 0.025, contactConductance: 0 };
   const cooling = coolToDemold({
     mold: { ...block, lossCoefficient, roomTemperature: 22 },
     moldStart,
     castingStart: 165 - 7,
-    castingDepth: 0.003,
+    castingDepth,
     shapeFactor,
     demoldTemperature: 60,
   });
@@ -35,10 +40,10 @@ describe('the cool-down of a plan', () => {
   });
 
   test('a closed cavity has metal all around', () => {
-    const closed = { ...BOX, kind: 'two-piece' as const, cavityDepth: 0.012 };
+    const closed = { ...BOX, kind: 'two-piece' as const, cavityWidth: 0.012, cavityDepth: 0.006 };
     const { seconds, plateau } = coolTime({}, closed);
-    // 144 mm2 over 48 mm of wall, as wide as deep.
-    expect(seconds).toBeNear(byHand(plateau, 1.56), { relative: 1e-9 });
+    // 72 mm2 over 36 mm of wall; half as deep as wide, 1 + 0.56 x 2 / (0.5 + 2).
+    expect(seconds).toBeNear(byHand(plateau, 1.448, 10.4, 0.002), { relative: 1e-9 });
   });
 
   test('a mold that was found to lose less cools more slowly', () => {

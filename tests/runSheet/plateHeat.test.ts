@@ -128,6 +128,11 @@ describe('the plate of plateHeat', () => {
     expect(samples[0]?.plate).toBeNear(132, { absolute: 0.05 });
   });
 
+  test('warms up in ten seconds at the least', () => {
+    const sudden = heat({ plate: { warmUp: 1e-300, deadBand: 0 } });
+    expect(sudden.heatUp).toBe(heat({ plate: { warmUp: 10, deadBand: 0 } }).heatUp);
+  });
+
   test('what Plates leaves out is that of a household griddle: 10 kW/m2', () => {
     const unknown = { ...COLD, usableLength: undefined, usableWidth: undefined, watts: undefined };
     const given = { ...COLD, usableLength: 0.4, usableWidth: 0.35, watts: 1400 };
@@ -214,6 +219,10 @@ describe('laws of plateHeat', () => {
 
   test('up the mountains water boils at less, and the mold is there sooner', () => {
     expect(seconds({ shop: { elevation: 2000 } })).toBeLessThan(seconds());
+    // Thin air carries less heat away: convection goes with the root of the pressure, which is 0.78 of sea level's.
+    const gain = heat({ shop: { elevation: 2000 } }).plateau - heat().plateau;
+    expect(gain).toBeGreaterThan(1);
+    expect(gain).toBeLessThan(3);
   });
 });
 
@@ -227,6 +236,21 @@ describe('the climb of plateHeat', () => {
     for (const [index, { temperature }] of climb.entries())
       if (index > 0) expect(temperature).toBeGreaterThan(climb[index - 1]?.temperature ?? 0);
     expect(climb[45]?.temperature).toBeNear(plateau, { absolute: 0.5 }); // 45 min on, four time constants
+  });
+
+  test('holds the mean of the swing, wherever in it the top reads its target', () => {
+    for (const deadBand of [12, 16, 20, 24, 30])
+      for (const height of [1, 1.5]) {
+        const mold = { blockHeight: height * INCH };
+        const swung = heat({ mold, plate: { ...COLD, deadBand } });
+        const steady = heat({ mold, plate: { ...COLD, deadBand: 0 } });
+        // Still cooling from its first overshoot at most: 15 K of plate, a tenth of it left in the top.
+        swung.climb.forEach(({ temperature }, index) => {
+          expect(temperature).toBeNear(steady.climb[index]?.temperature ?? 0, { absolute: 1.5 });
+        });
+        const [end, other] = [swung.climb[45], steady.climb[45]];
+        expect(end?.temperature).toBeNear(other?.temperature ?? 0, { absolute: 0.1 });
+      }
   });
 
   test('falls where only the lid brought the top to its target', () => {

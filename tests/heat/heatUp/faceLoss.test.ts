@@ -179,3 +179,13 @@ describe('faceCoefficient', () => {
     expect(at(12)).toBeLessThan(at(32));
   });
 });
+
+test('a face far beyond any metal’s heat loses as at the end of the film’s range, never infinitely', () => {
+  const face = { kind: 'top', length: 0.03, emissivity: 0.1 } as const;
+  const room = { temperature: 22, pressure: 101_325 };
+  // The film is taken between -50 and 400 °C, half way to a room at 22 °C.
+  const most = faceCoefficient(face, 778, room);
+  for (const wild of [1e6, 1e60]) expect(faceCoefficient(face, wild, room)).toBe(most);
+  const least = faceCoefficient(face, -122, room);
+  expect(faceCoefficient(face, -1e60, room)).toBe(least);
+});
