@@ -16,7 +16,8 @@ export function eventsHeight(count: number): number {
   return count * LINE;
 }
 
-/** A fine upright line for each event, its name on a line of its own, the first lowest, anywhere between left and right. */
+/** A fine upright line for each event, its name on a line of its own, the first highest so that no later line runs through it,
+ * anywhere between left and right. */
 export function eventLines(
   events: readonly EventLine[],
   { top, bottom }: Edges,
@@ -25,7 +26,7 @@ export function eventLines(
   const placed = events.map(({ x, text }, index) => {
     const fitted = fitText(text, right - left, FONT.small);
     const wide = textWidth(fitted, FONT.small);
-    const y = Math.min(top - 5, highest + (events.length - index) * LINE - 3);
+    const y = Math.min(top - 5, highest + (index + 1) * LINE - 3);
     const isRight = x + 5 + wide <= right;
     const isLeft = !isRight && x - 5 - wide >= left;
     const start = isRight ? x + 5 : isLeft ? x - 5 : left;
