@@ -7,7 +7,6 @@ import { fromEngine } from '../units/convert.ts';
 import { formatFixed } from '../units/format.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { POSITIVE } from './bounds.ts';
 
 /** Parameters that several heat functions share, declared once. */
 export const CUP_RANGE = { greaterThan: 20, atMost: 250 } as const;
@@ -38,24 +37,26 @@ export const FINISH = {
   choices: ['bare', 'anodized'],
   default: 'bare',
 } as const;
+/** A quarter of an inch to five feet: thinner metal would follow its plate within a second. */
+const SIDE = { atLeast: 0.00635, atMost: 1.524 } as const;
 export const BLOCK_ONLY = {
   blockLength: {
     kind: 'number',
     measure: 'length',
     about: 'Outside of the block.',
-    bounds: POSITIVE,
+    bounds: SIDE,
   },
   blockWidth: {
     kind: 'number',
     measure: 'length',
     about: 'Outside of the block.',
-    bounds: POSITIVE,
+    bounds: SIDE,
   },
   blockHeight: {
     kind: 'number',
     measure: 'length',
     about: 'From the plate to the mold top.',
-    bounds: POSITIVE,
+    bounds: SIDE,
   },
 } as const;
 export const BLOCK = {

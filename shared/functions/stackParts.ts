@@ -3,7 +3,10 @@ import { pourWhenFirm } from '../heat/solver/pourWhenFirm.ts';
 import type { SolvedLayer } from '../heat/solver/solvedLayer.ts';
 import { type SolvedStack, solveLayers } from '../heat/solver/solveLayers.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { CUP_RANGE, MOLD_TOP, THICKNESS } from './heatParts.ts';
+import { CUP_RANGE, MOLD_TOP, SHAPE, THICKNESS } from './heatParts.ts';
+
+/** Thinner than any film that was ever poured: its steps in time would be lost in the clock's digits [m]. */
+const THINNEST = 1e-5;
 
 /** Parameters of the functions that solve a whole stack. */
 export const STACK = {
@@ -12,7 +15,7 @@ export const STACK = {
     item: 'layer thickness',
     measure: 'length',
     about: 'Layers, bottom first; rise of volume over wetted metal area for a groove.',
-    bounds: THICKNESS.bounds,
+    bounds: { ...THICKNESS.bounds, atLeast: THINNEST },
     most: 12,
   },
   moldTop: { ...MOLD_TOP, about: 'Mold top, held all through the pours.' },
@@ -37,6 +40,7 @@ export const STACK = {
     optional: true,
   },
 } as const;
+export const STACK_SHAPE = { ...SHAPE, bounds: { atLeast: 0.1, atMost: 3 } } as const;
 export const AIR = {
   kind: 'choice',
   about: 'Air over the mold: under a cover, an ordinary bench, beside a fan or a door.',

@@ -1,15 +1,14 @@
 import { readingAt } from '../../heat/solver/readingAt.ts';
 import { curveParameters, curveTimes } from '../curveParts.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { SHAPE } from '../heatParts.ts';
-import { AIR, notPoured, STACK, solveStack } from '../stackParts.ts';
+import { AIR, notPoured, STACK, STACK_SHAPE, solveStack } from '../stackParts.ts';
 
 export const POUR_LAYER_CURVE = defineSpill({
   name: 'POUR_LAYER_CURVE',
   family: 'heat',
   about:
     'Mean and surface temperature of every layer over the minutes since the first pour, ready to chart.',
-  params: { ...STACK, shapeFactor: SHAPE, air: AIR, ...curveParameters(600, 15) },
+  params: { ...STACK, shapeFactor: STACK_SHAPE, air: AIR, ...curveParameters(600, 15) },
   returns: [
     { name: 'time', about: 'Since the first pour', kind: 'number', measure: 'minutes' },
     {

@@ -1,7 +1,6 @@
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { SHAPE } from '../heatParts.ts';
-import { AIR, notPoured, STACK, secondsOr, solveStack } from '../stackParts.ts';
+import { AIR, notPoured, STACK, STACK_SHAPE, secondsOr, solveStack } from '../stackParts.ts';
 import { NEVER_FIRM, TOP, windowWords } from '../windowWords.ts';
 
 export const POUR_WINDOW = defineSpill({
@@ -18,7 +17,7 @@ export const POUR_WINDOW = defineSpill({
       bounds: { atLeast: 60, atMost: 160 },
       default: DEFAULTS.bondTemperature.value,
     },
-    shapeFactor: SHAPE,
+    shapeFactor: STACK_SHAPE,
     air: AIR,
   },
   returns: [

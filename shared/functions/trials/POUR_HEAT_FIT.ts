@@ -22,7 +22,7 @@ export const POUR_HEAT_FIT = defineSpill({
       measure: 'minutes',
       about:
         'Since the mold was put on the hot plate; what is read at 0 is where it starts, else the room is.',
-      bounds: { atLeast: 0, atMost: 43_200 },
+      bounds: { atLeast: 0, atMost: 14_400 },
       most: 200,
     },
     moldTops: {

@@ -44,6 +44,10 @@ describe('POUR_HEAT_CURVE', () => {
     expect(runFunction(POUR_HEAT_CURVE, [60, 6, 4, 1])).toBe(
       'plate setting must be greater than room temperature (71.6 °F), got 60 °F',
     );
+    const metric = [15, 150, 100, 25, '', '', '', '', '', '', '', 'metric'];
+    expect(runFunction(POUR_HEAT_CURVE, metric)).toBe(
+      'plate setting must be greater than room temperature (22 °C), got 15 °C',
+    );
   });
 });
 
