@@ -322,7 +322,13 @@ describe('a contact', () => {
         },
       ],
     });
+    const { back } = await proposal('contact', 'Griddle A');
     await takeBack('contact', 'Griddle A');
+    // The same click again must not take back the older one too.
+    const newer = back?.kind === 'ready' ? back.entry : '';
+    expect(await book.ask('revertFigure', { ...GRIDDLE, entry: newer })).toMatchObject({
+      changed: 'before',
+    });
     await book.host.settled();
     expect(cell('plates', 'contactConductance', 2)).toBe(first);
     await takeBack('contact', 'Griddle A');
