@@ -1,5 +1,8 @@
 import type { OrderPayload } from '../../shared/verbs/verbs.ts';
 
+/** Of a dialog that is about the whole book. */
+type Nothing = Readonly<Record<string, never>>;
+
 /** Fits a laptop's screen [px]. */
 const WIDTH = 860;
 const HEIGHT = 640;
@@ -9,7 +12,7 @@ const HEIGHT = 640;
  * anything in HTML.
  * @param page - its file, without `.html`
  */
-export function requestDialog(page: string, title: string, request: OrderPayload): void {
+export function requestDialog(page: string, title: string, request: OrderPayload | Nothing): void {
   const encoded = encodeURIComponent(JSON.stringify(request));
   const shown = HtmlService.createHtmlOutputFromFile(page)
     .append(`<div id="request" hidden data-request="${encoded}"></div>`)

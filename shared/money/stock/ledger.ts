@@ -19,6 +19,7 @@ interface Book {
   readonly record: MaterialRow['record'] | undefined;
   readonly account: Account;
   readonly counts: StockCount[];
+  moveCount: number;
   negative: MaterialStock['negative'];
 }
 
@@ -70,7 +71,14 @@ function openBook(material: string, record?: MaterialRow['record']): Book {
   const { packPrice, packSize } = record ?? {};
   const listPrice =
     packPrice === undefined || packSize === undefined ? undefined : packPrice / packSize;
-  return { material, record, account: openAccount(listPrice), counts: [], negative: undefined };
+  return {
+    material,
+    record,
+    account: openAccount(listPrice),
+    counts: [],
+    moveCount: 0,
+    negative: undefined,
+  };
 }
 
 function postTo(
@@ -86,6 +94,7 @@ function postTo(
   books.set(key, book);
   const before = book.account.onHand;
   const posting = postMove(book.account, read);
+  book.moveCount += 1;
   noteCount(book, read, posting);
   noteNegative(book, { row, date, before }, problems);
   const { change, paid, cost, fifoCost, lots } = posting;
@@ -137,7 +146,7 @@ function noteNegative(
 
 function stockOf(
   key: string,
-  { material, record, account, counts, negative }: Book,
+  { material, record, account, counts, moveCount, negative }: Book,
 ): MaterialStock {
   const { onHand, value, rate, isBought, queue, boughtAmount, boughtMoney, cost, fifoCost } =
     account;
@@ -158,6 +167,7 @@ function stockOf(
     cost,
     fifoCost,
     counts,
+    moveCount,
     ...(negative === undefined ? {} : { negative }),
   };
 }

@@ -83,6 +83,8 @@ export interface MaterialStock {
   readonly cost: number;
   readonly fifoCost: number;
   readonly counts: readonly StockCount[];
+  /** Rows of *Stock moves* that were posted. */
+  readonly moveCount: number;
   /** The move that took it below nothing, while it still is. */
   readonly negative?: { readonly row: number; readonly date: string; readonly onHand: number };
 }

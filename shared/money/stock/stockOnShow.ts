@@ -1,0 +1,118 @@
+import type { MoneyBook } from '../../book/moneyBook.ts';
+import { describe } from '../../errors/describe.ts';
+import type { Missing } from '../../runSheet/plan.ts';
+import type { CurrencyCode } from '../currency.ts';
+import { toMinor } from '../minorUnits.ts';
+import type { PackUnit } from '../packAmount.ts';
+import { ledger } from './ledger.ts';
+import type { Ledger, MaterialStock } from './ledgerTypes.ts';
+import { openNeeds } from './openNeeds.ts';
+import { type PurchaseList, purchaseList } from './purchaseList.ts';
+import { type Supply, shortfall } from './shortfall.ts';
+import { lotValues, stockValues } from './stockValues.ts';
+
+/** One material on hand; money in smallest units. */
+export interface StockLine {
+  readonly material: string;
+  readonly unit?: PackUnit;
+  readonly onHand: number;
+  readonly value: number;
+  /** For one pack unit, in the currency, unrounded: a rate. */
+  readonly average?: number;
+  readonly reorderLevel?: number;
+  /** On hand is at or below the reorder point. */
+  readonly isLow: boolean;
+  readonly negative?: MaterialStock['negative'];
+  readonly lots: readonly { readonly lot: string; readonly left: number; readonly value: number }[];
+  /** The last count that did not find what was expected. */
+  readonly lastDifference?: {
+    readonly row: number;
+    readonly date: string;
+    readonly expected: number;
+    readonly counted: number;
+    readonly value: number;
+  };
+}
+
+export interface StockOnShow {
+  readonly currency: CurrencyCode;
+  readonly total: number;
+  readonly lines: readonly StockLine[];
+  readonly purchases: PurchaseList;
+  readonly uncounted: readonly { readonly order: string; readonly text: string }[];
+  readonly assumptions: readonly string[];
+  /** Rows to mend, negative stocks first. */
+  readonly problems: readonly Missing[];
+}
+
+/** Everything that the stock view, the purchase list and the sheet functions show of a book. */
+export function stockOnShow(book: MoneyBook): StockOnShow {
+  const { currency } = book.shop;
+  const stock = ledger(book.stockMoves, book.materials);
+  const { needs, uncounted, assumptions } = openNeeds(book, 'accepted');
+  const supplies = shortfall(needs, stock, book.materials);
+  const { total, values } = stockValues(stock, currency);
+  const byKey = new Map(supplies.map((supply) => [supply.key, supply]));
+  const lines = [...stock.stocks.values()]
+    .filter(({ moveCount }) => moveCount > 0)
+    .map((one) => lineOf(one, values.get(one.key) ?? 0, byKey.get(one.key), currency));
+  return {
+    currency,
+    total,
+    lines,
+    purchases: purchaseList(supplies, currency),
+    uncounted,
+    assumptions,
+    problems: stockProblems(stock, book),
+  };
+}
+
+function lineOf(
+  stock: MaterialStock,
+  value: number,
+  supply: Supply | undefined,
+  currency: CurrencyCode,
+): StockLine {
+  const { material, unit, onHand, average, negative, counts } = stock;
+  const level = supply?.reorderLevel;
+  const off = counts.filter(({ difference }) => difference !== 0).pop();
+  const minor = lotValues(stock, currency);
+  return {
+    material,
+    ...(unit === undefined ? {} : { unit }),
+    onHand,
+    value,
+    ...(average === undefined ? {} : { average }),
+    ...(level === undefined ? {} : { reorderLevel: level }),
+    isLow: level !== undefined && onHand <= level,
+    ...(negative === undefined ? {} : { negative }),
+    lots: stock.lots.map(({ lot, left }, index) => ({ lot, left, value: minor[index] ?? 0 })),
+    ...(off === undefined
+      ? {}
+      : {
+          lastDifference: {
+            row: off.row,
+            date: off.date,
+            expected: off.expected,
+            counted: off.counted,
+            value: toMinor(off.value, currency, 'difference'),
+          },
+        }),
+  };
+}
+
+/** What the ledger found, and what the sheet's reading refused; the refusal says more than "must be given". */
+export function stockProblems(
+  stock: Ledger,
+  book: Pick<MoneyBook, 'problems'>,
+): readonly Missing[] {
+  const refused = book.problems
+    .filter(({ sheet }) => sheet === 'Stock moves')
+    .map(({ sheet, row, heading, error }): Missing => {
+      const text = describe(error);
+      return row === undefined ? { sheet, heading, text } : { sheet, row, heading, text };
+    });
+  const places = new Set(refused.map(({ row, heading }) => `${row} ${heading}`));
+  const found = stock.problems.filter(({ row, heading }) => !places.has(`${row} ${heading}`));
+  return [...found, ...refused];
+}

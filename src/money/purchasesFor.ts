@@ -1,0 +1,12 @@
+import { stockOnShow } from '../../shared/money/stock/stockOnShow.ts';
+import type { PurchasesAnswer } from '../../shared/verbs/stockVerbs.ts';
+import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
+import { today } from '../platform/today.ts';
+
+/** Page call: the purchase list as its dialog draws it; takes no payload. */
+export function purchasesFor(): PurchasesAnswer {
+  const book = readMoneyBookNow();
+  const { currency, purchases, uncounted, assumptions } = stockOnShow(book);
+  const { shopName } = book.shop;
+  return { kind: 'ok', shopName, date: today(), currency, purchases, uncounted, assumptions };
+}
