@@ -1,7 +1,9 @@
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
+import { stockView } from '../views/stockView.ts';
 import { trialsView } from '../views/trialsView.ts';
+import { usedView } from '../views/usedView.ts';
 import { el } from './el.ts';
 import type { PageState } from './state.ts';
 import type { Store } from './store.ts';
@@ -45,6 +47,10 @@ function viewOf(store: Store): HTMLElement {
       return loggedView(store);
     case 'trials':
       return trialsView(store);
+    case 'use':
+      return usedView(store);
+    case 'stock':
+      return stockView(store);
   }
 }
 

@@ -1,5 +1,7 @@
+import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
+import type { TraceAnswer, UseForm } from '../../shared/verbs/stockVerbs.ts';
 import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
 import type { Draft } from './draft.ts';
 
@@ -10,7 +12,7 @@ interface Notice {
 
 /** Everything that is on show. */
 export interface PageState {
-  readonly view: 'plan' | 'log' | 'logged' | 'trials';
+  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -30,6 +32,14 @@ export interface PageState {
   readonly trials: TrialsFound | undefined;
   /** Initials for the journal of measured figures. */
   readonly who: string;
+  /** What the run that was logged last takes out of stock. */
+  readonly use: UseForm | undefined;
+  /** Amounts as typed, by their fields. */
+  readonly amounts: Readonly<Record<string, string>>;
+  readonly stock: StockOnShow | undefined;
+  /** Lot, order or run as typed, and what was found for the one asked last. */
+  readonly lotName: string;
+  readonly trace: TraceAnswer | undefined;
 }
 
 export const FIRST_STATE: PageState = {
@@ -46,4 +56,9 @@ export const FIRST_STATE: PageState = {
   logged: undefined,
   trials: undefined,
   who: '',
+  use: undefined,
+  amounts: {},
+  stock: undefined,
+  lotName: '',
+  trace: undefined,
 };

@@ -1,4 +1,5 @@
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
+import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
 import { sayCount } from '../../shared/runSheet/say.ts';
 import type { AnswerOf, PayloadOf, Problem, Verb } from '../../shared/verbs/verbs.ts';
 import { call } from './call.ts';
@@ -35,7 +36,7 @@ export async function work<V extends Verb>(
 
 /** Messages of the form's fields stand at the fields; here only their number does. */
 function refusalTexts(store: Store, problems: readonly Problem[]): readonly string[] {
-  const keys: readonly string[] = store.get().view === 'log' ? FORM_KEYS : [];
+  const keys = formKeys(store);
   const others = problems.filter(({ field }) => !keys.includes(field));
   const atFields = problems.length - others.length;
   return [
@@ -44,6 +45,13 @@ function refusalTexts(store: Store, problems: readonly Problem[]): readonly stri
       : [`${sayCount(atFields, 'field')} of the form; each says what it needs.`]),
     ...others.map(({ text }) => sentence(text)),
   ];
+}
+
+/** Fields of the form on show, each of which shows its own message. */
+function formKeys(store: Store): readonly string[] {
+  const { view, use } = store.get();
+  if (view === 'log') return FORM_KEYS;
+  return view === 'use' && use ? fieldsOfUse(use) : [];
 }
 
 function failureText(error: unknown): string {

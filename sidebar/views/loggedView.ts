@@ -2,6 +2,7 @@ import { sayCount } from '../../shared/runSheet/say.ts';
 import type { PiecesChange } from '../../shared/verbs/verbs.ts';
 import { logAnother, planAgain } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
+import { openUse } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
 
 /** Where the entry stands and what it changes. */
@@ -25,6 +26,10 @@ export function loggedView(store: Store): HTMLElement {
       button(
         { id: 'another', label: 'Log another round', look: 'main', isOff },
         () => void logAnother(store),
+      ),
+      button(
+        { id: 'use', label: 'Take the material out of stock', isOff },
+        () => void openUse(store),
       ),
       button(
         { id: 'plan', label: 'Back to the plan', isOff },

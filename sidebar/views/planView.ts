@@ -10,6 +10,7 @@ import {
 } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
+import { openStock } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
 import { openTrials } from '../page/trialActions.ts';
 import { layerCard } from './layerCard.ts';
@@ -29,7 +30,8 @@ export function planView(store: Store): HTMLElement {
     { id: 'trials', label: 'Trials of your own', isOff },
     () => void openTrials(store),
   );
-  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), trials);
+  const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
+  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), stock, trials);
 }
 
 function emptyText(): HTMLElement {

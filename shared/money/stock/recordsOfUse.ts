@@ -55,6 +55,11 @@ export function amountField(reason: UseReason, key: string): string {
   return `${reason} ${key}`;
 }
 
+/** Every amount of a run's form. */
+export function fieldsOfUse({ lines }: Pick<RunUse, 'lines'>): readonly string[] {
+  return lines.flatMap(({ key }) => [amountField('used', key), amountField('scrapped', key)]);
+}
+
 function amountOf(
   line: UseLine,
   reason: UseReason,
