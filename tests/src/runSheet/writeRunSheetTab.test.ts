@@ -31,7 +31,7 @@ describe('the Run sheet tab', () => {
       'Before heat',
       'Extraction running',
       '7 cups, 33.4 fl oz of plastisol (1028 g)',
-      '265 °F',
+      '260 °F',
     ])
       expect(texts).toContain(words);
     const unticked = book.host
