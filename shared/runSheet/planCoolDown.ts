@@ -2,16 +2,17 @@ import type { Shop } from '../book/settings.ts';
 import { InputError } from '../errors/InputError.ts';
 import { cavityShapeFactor } from '../heat/cavityShapeFactor.ts';
 import { coolToDemold } from '../heat/coolToDemold.ts';
+import { coolingLoss } from '../heat/heatUp/coolingLoss.ts';
 import { closedThickness, effectiveThickness } from './effectiveThickness.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { OrderFacts } from './findOrder.ts';
 import { usualFigures } from './heatFigures.ts';
 import { openAspect } from './openAspect.ts';
-import { moldLoss } from './planPlate.ts';
+import { finishOf } from './plateSetup.ts';
 
 /**
  * Time off the plate, on an insulating board in still air, until pieces may come out [s]. The mold starts at its plateau, the
- * hottest it can be; the casting at its last pour.
+ * hottest it can be; the casting at its last pour. The mold's loss wanes as it cools: its mean over the fall counts.
  * @param moldStart - [degC]
  * @throws InputError when the room is not below the demold temperature
  */
@@ -20,14 +21,20 @@ export function planCoolDown(facts: OrderFacts, shop: Shop, moldStart: number): 
   const { lossShare, pourLoss } = usualFigures(facts.plate, shop);
   const last = pattern.layers[pattern.layers.length - 1];
   const poured = (last?.pourTemperature ?? shop.pourTemperature) - pourLoss;
+  const { roomTemperature } = shop;
+  const block = {
+    length: mold.blockLength,
+    width: mold.blockWidth,
+    height: mold.blockHeight,
+  };
+  const bare = { ...block, finish: finishOf(mold), lossShare };
+  const fall = { from: moldStart, to: shop.demoldTemperature };
   const cooling = coolToDemold({
     mold: {
-      length: mold.blockLength,
-      width: mold.blockWidth,
-      height: mold.blockHeight,
+      ...block,
       contactConductance: 0,
-      lossCoefficient: lossShare * moldLoss(mold),
-      roomTemperature: shop.roomTemperature,
+      lossCoefficient: coolingLoss({ mold: bare, roomTemperature }, fall),
+      roomTemperature,
     },
     moldStart,
     castingStart: Math.max(poured, moldStart),

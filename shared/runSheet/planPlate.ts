@@ -1,6 +1,5 @@
 import type { Shop } from '../book/settings.ts';
 import { boilingPoint } from '../heat/boilingPoint.ts';
-import { DEFAULTS } from '../material/defaults.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { PlateFacts } from './findPlate.ts';
 import { type HeatFigures, usualFigures } from './heatFigures.ts';
@@ -18,11 +17,6 @@ export type PlateOutcome = Pick<PlateHeat, 'climb' | 'samples' | 'energy'> & {
     | Omit<PlatePlan, 'onAt' | 'readyAt' | 'readyWait'>
     | { readonly kind: 'unreachable'; readonly because: string }
   );
-
-/** Heat loss of the mold's outside by its finish [W/(m2 K)]. */
-export function moldLoss(mold: MoldFacts): number {
-  return (mold.finish === 'anodized' ? DEFAULTS.moldLossAnodized : DEFAULTS.moldLossBare).value;
-}
 
 /**
  * Dial setting, plateau, heat-up and climb of molds on their plate, by the accurate path.

@@ -52,6 +52,11 @@ export function withoutLid(mold: MoldNetwork, plate: PlateFacts): MoldNetwork {
   return { ...mold, lossShare: mold.lossShare / lidShare(plate) };
 }
 
+/** The mold's outside as its heat loss knows it. */
+export function finishOf({ finish }: Pick<MoldFacts, 'finish'>): 'anodized' | 'machined' {
+  return finish === 'anodized' ? 'anodized' : 'machined';
+}
+
 /** Share of the loss that a lid over the molds leaves. */
 function lidShare({ lid }: PlateFacts): number {
   return lid === 'lid' ? LID_LOSS_SHARE : 1;
@@ -71,7 +76,7 @@ function heatingMold(
     height: mold.blockHeight,
     count,
     contactConductance,
-    finish: mold.finish === 'anodized' ? 'anodized' : 'machined',
+    finish: finishOf(mold),
     lossShare,
     density: Math.max(DEFAULTS.aluminumDensity.value, lightest),
     specificHeat,

@@ -5,6 +5,9 @@ import { stepStack } from './stepStack.ts';
 /** First step after a pour, over the diffusion time L^2 / alpha of the thinnest layer: 34 ms for 3 mm. */
 const FIRST_STEP = 3e-4;
 
+/** A step below this is lost in the digits of the clock [s]. */
+const LEAST_STEP = 1e-6;
+
 /**
  * The stack step by step with nothing more poured: steps grow with the time since the last pour, as a front slows with the
  * square root of time, and end exactly at every stop.
@@ -21,7 +24,8 @@ export function* walkStack(
   const poured = stack.pours.slice(0, state.grid.starts.length - 1);
   const last = poured[poured.length - 1];
   const landed = last?.time ?? state.time;
-  const shortest = FIRST_STEP * Math.min(...poured.map(diffusionTime)) * (last?.shapeFactor ?? 1);
+  const first = FIRST_STEP * Math.min(...poured.map(diffusionTime)) * (last?.shapeFactor ?? 1);
+  const shortest = Math.max(LEAST_STEP, first);
   let now = state;
   for (const stop of stops) {
     while (now.time < stop) {

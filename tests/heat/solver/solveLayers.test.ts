@@ -25,6 +25,12 @@ function seconds(time: { readonly kind: string; readonly seconds?: number }): nu
   return time.kind === 'seconds' ? (time.seconds ?? Number.NaN) : Number.NaN;
 }
 
+test('a film that lands hours into a run is solved too: its first step is not lost in the clock', () => {
+  const film = { time: 3 * 3600, thickness: 1e-9, temperature: 158 };
+  const [, layer] = solveLayers({ pours: [SLAB, film], mold: 100, until: 3 * 3600 + 60 }).layers;
+  expect(layer?.readings.every(({ mean }) => mean > 80 && mean < 158.001)).toBe(true);
+});
+
 describe('one layer in a held mold is the exact series (CARSLAW, section 3.11)', () => {
   const depths = [2, 3, 5, 9];
   const molds = [50, 60, 80, 90, 100, 115];
