@@ -1,0 +1,24 @@
+import type { RecordOf, Table } from '../../../shared/book/column.ts';
+import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
+import type { Row } from '../../../shared/book/readTable.ts';
+import { TABLES } from '../../../shared/book/tables.ts';
+import { type TradeRow, tradeRecords } from '../../../shared/book/tradeRow.ts';
+import { demoBook } from '../../../templates/demoShop/demoBook.ts';
+import { demoRows } from '../../../templates/demoShop/demoShop.ts';
+
+/** The invented shop with its supplies and stock moves. */
+export function demoMoneyBook(): MoneyBook {
+  const rows = demoRows();
+  return {
+    ...demoBook(),
+    supplies: onRows(TABLES.supplies, rows.supplies),
+    stockMoves: onRows(TABLES.stockMoves, rows.stockMoves),
+  };
+}
+
+function onRows<T extends Table>(table: T, rows: readonly TradeRow<T>[]): readonly Row<T>[] {
+  return tradeRecords(table, rows).map((record: RecordOf<T>, index) => ({
+    row: index + 2,
+    record,
+  }));
+}
