@@ -102,7 +102,7 @@ async function orderPlan(page: Page, panel: FrameLocator): Promise<void> {
   await page.frameLocator('dialog iframe').locator('svg').first().waitFor();
   await shoot(page, 'heat');
   await page.keyboard.press('Escape');
-  await page.evaluate(() => window.workbench?.select('Orders', 'V7'));
+  await page.evaluate(() => window.workbench?.select('Orders', 'AJ7'));
   await shoot(page, 'orders');
 }
 

@@ -53,6 +53,8 @@ export interface ComputedColumn extends ColumnBase {
   readonly kind: 'computed';
   /** Digits shown after the point; absent for text. */
   readonly places?: number;
+  /** A share, shown as per cent. */
+  readonly measure?: 'fraction';
   /** Filled by the money of the order instead of its plan. */
   readonly by?: 'money';
 }

@@ -1,3 +1,4 @@
+import { CURRENCY_CODES } from '../money/currency.ts';
 import type { Setting } from './setting.ts';
 
 /** What costs, prices, quotes and taxes follow from. Amounts are in the workbook's currency. */
@@ -5,26 +6,7 @@ export const MONEY_SETTINGS = {
   currency: {
     kind: 'choice',
     label: 'Currency',
-    choices: [
-      'USD',
-      'AUD',
-      'BRL',
-      'CAD',
-      'CHF',
-      'CZK',
-      'DKK',
-      'EUR',
-      'GBP',
-      'JPY',
-      'KRW',
-      'KWD',
-      'MXN',
-      'NOK',
-      'NZD',
-      'PLN',
-      'SEK',
-      'ZAR',
-    ],
+    choices: CURRENCY_CODES,
     value: 'USD',
     about: 'ISO 4217 code. Every price in the book is in this currency.',
   },

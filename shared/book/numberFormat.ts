@@ -7,7 +7,8 @@ export function numberFormat(column: Column): string {
     case 'number':
       return column.measure === 'fraction' ? `${digits(column.places)}%` : digits(column.places);
     case 'computed':
-      return column.places === undefined ? '@' : digits(column.places);
+      if (column.places === undefined) return '@';
+      return column.measure === 'fraction' ? `${digits(column.places)}%` : digits(column.places);
     case 'money':
       return '#,##0.00';
     case 'date':

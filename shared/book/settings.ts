@@ -141,6 +141,16 @@ export const SETTINGS = {
     places: 0,
     about: 'Cup temperature at the pour.',
   },
+  pourLoss: {
+    kind: 'number',
+    label: 'Lost in pouring',
+    measure: 'temperatureDifference',
+    bounds: { atLeast: 0, atMost: 30 },
+    value: 7,
+    places: 0,
+    about:
+      'How much cooler a layer lands than its cup. Read the cup, pour, read the fresh layer at once with a fast probe.',
+  },
   lowestPour: {
     kind: 'number',
     label: 'Lowest pour temperature',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { PLAN_TABLES } from '../../shared/book/book.ts';
 import { findComputed } from '../../shared/book/findComputed.ts';
+import { MONEY_TABLES } from '../../shared/book/moneyBook.ts';
 import {
   columnLetters,
   declaredColumns,
@@ -13,8 +13,16 @@ import { TABLES } from '../../shared/book/tables.ts';
 describe('ordersFormula', () => {
   test('ordersFormula hands over every plan sheet, in order, from its heading down', () => {
     expect(ordersFormula('Pieces to pour', declaredColumns())).toBe(
-      '=POUR_ORDERS("pieces to pour", Orders!A1:O, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:O, \'Pour log\'!A1:AG, Shop!A1:C)',
+      '=POUR_ORDERS("pieces to pour", Orders!A1:Y, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:O, \'Pour log\'!A1:AG, Shop!A1:C)',
     );
+  });
+
+  test('a money column also hands over supplies and stock moves, to its own function', () => {
+    expect(ordersFormula('Quote price', declaredColumns())).toBe(
+      "=POUR_MONEY(\"quote price\", Orders!A1:Y, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:O, 'Pour log'!A1:AG, Supplies!A1:E, 'Stock moves'!A1:J, Shop!A1:C)",
+    );
+    expect(isOrdersFormula('=POUR_MONEY("cost", Orders!A1:Y)', 'Cost')).toBe(true);
+    expect(isOrdersFormula('=POUR_ORDERS("cost", Orders!A1:Y)', 'Cost')).toBe(false);
   });
 
   test('declaredColumns of Orders stops before the first column that fills itself', () => {
@@ -23,7 +31,7 @@ describe('ordersFormula', () => {
   });
 
   test('no table but Orders has columns that fill themselves, so nothing refers in a circle', () => {
-    for (const key of PLAN_TABLES.filter((one) => one !== 'orders'))
+    for (const key of MONEY_TABLES.filter((one) => one !== 'orders'))
       expect(declaredColumns()[key]).toBe(Object.keys(TABLES[key].columns).length);
   });
 
@@ -69,6 +77,10 @@ describe('findComputed', () => {
       'Pieces to pour',
       'Plate on',
       'Minutes of work',
+      'Cost',
+      'Quote price',
+      'Margin',
+      'Money notes',
       'Warnings',
     ]);
   });

@@ -4,7 +4,7 @@ import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =
-  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Plates, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Nothing else changed.';
+  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, Plates, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Nothing else changed.';
 const SHEETS = [
   'Shop',
   'Orders',
@@ -12,6 +12,7 @@ const SHEETS = [
   'Patterns',
   'Doses',
   'Materials',
+  'Supplies',
   'Plates',
   'Pour log',
   'Heat trials',
@@ -132,14 +133,14 @@ describe('a new book', () => {
         return [one.getDescription(), one.getRange().getA1Notation(), one.isWarningOnly()];
       });`);
     expect(found).toEqual([
-      ['Poursmith: headings of Orders', 'A1:V1', true],
-      ['Poursmith: computed columns of Orders', 'P2:V200', true],
+      ['Poursmith: headings of Orders', 'A1:AJ1', true],
+      ['Poursmith: computed columns of Orders', 'Z2:AJ200', true],
     ]);
   });
 
   test('puts one formula into the heading cell of each computed column', async () => {
     const formulas = await book.run(
-      `return book.getSheetByName('Orders').getRange('O1:V1').getFormulas()[0];`,
+      `return book.getSheetByName('Orders').getRange('Y1:AJ1').getFormulas()[0];`,
     );
     const words = [
       'Pieces to pour',
@@ -148,6 +149,10 @@ describe('a new book', () => {
       'Cups',
       'Plate on',
       'Minutes of work',
+      'Cost',
+      'Quote price',
+      'Margin',
+      'Money notes',
       'Warnings',
     ];
     expect(formulas).toEqual(['', ...words.map((one) => ordersFormula(one, declaredColumns()))]);
@@ -169,13 +174,13 @@ describe('Set up this workbook', () => {
       molds.getRange('P2').setValue('keep');
       var orders = book.getSheetByName('Orders');
       orders.getRange('A2:E2').setValues([['1', '', '', 'Customer 7', 'Bar']]);
-      orders.deleteColumns(18, 1);
+      orders.deleteColumns(28, 1);
       var shop = book.getSheetByName('Shop');
       shop.getRange('B4').setValue(2500);
       shop.deleteRows(14, 1);
       book.getSheetByName('Plates').getDeveloperMetadata().forEach(function (one) { one.remove(); });`);
     expect(await book.menu('setUpWorkbook')).toBe(
-      'Added column Plastisol to Orders. Added column Finish to Molds. Added to Shop: Left in each cup. Wrote the formulas of Pieces to pour, Rounds, Plastisol, Cups, Plate on, Minutes of work and Warnings in Orders. Brought formats, notes, drop-downs and protection up to date in Plates. Nothing else changed.',
+      'Added column Plastisol to Orders. Added column Finish to Molds. Added to Shop: Left in each cup. Wrote the formulas of Pieces to pour, Rounds, Plastisol, Cups, Plate on, Minutes of work, Cost, Quote price, Margin, Money notes and Warnings in Orders. Brought formats, notes, drop-downs and protection up to date in Plates. Nothing else changed.',
     );
     expect(
       await book.run(`return book.getSheetByName('Molds').getRange('A2:E3').getValues()`),
@@ -206,7 +211,7 @@ describe('Set up this workbook', () => {
       await book.run(`
       var molds = book.getSheetByName('Molds');
       return [molds.getRange('P2').getValue(), String(molds.getRange('Q2').getDataValidation().getCriteriaType()),
-        book.getSheetByName('Orders').getRange('P1').getFormula().indexOf('Molds!A1:Q,') > 0,
+        book.getSheetByName('Orders').getRange('Z1').getFormula().indexOf('Molds!A1:Q,') > 0,
         book.getSheetByName('Shop').getRange('B4').getValue()];`),
     ).toEqual(['keep', 'VALUE_IN_LIST', true, 2500]);
     expect(await book.menu('setUpWorkbook')).toBe(IN_PLACE);
@@ -225,12 +230,12 @@ describe('Set up this workbook', () => {
     await laidOut();
     await book.run(`
       book.getSheetByName('Molds').getRange('D1').setValue('Cavity volume (liters)');
-      book.getSheetByName('Orders').getRange('S1:S2').setValues([['Cups'], [5]]);`);
+      book.getSheetByName('Orders').getRange('AC1:AC2').setValues([['Cups'], [5]]);`);
     expect(await book.menu('setUpWorkbook')).toBe(
       `${IN_PLACE} In Molds, the heading Cavity volume must be followed by its unit in parentheses, got "Cavity volume (liters)". In Orders, the column Cups holds typed values, so it cannot fill itself: clear them, then set up again.`,
     );
     expect(
-      await book.run(`return book.getSheetByName('Orders').getRange('S1:S2').getValues()`),
+      await book.run(`return book.getSheetByName('Orders').getRange('AC1:AC2').getValues()`),
     ).toEqual([['Cups'], [5]]);
   });
 
@@ -260,7 +265,7 @@ describe('Set up this workbook', () => {
       var own = book.insertSheet('Plates');
       own.getRange('A1:B2').setValues([['Plate', 'Bought'], ['Old griddle', 2019]]);`);
     expect(await book.menu('setUpWorkbook')).toBe(
-      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset and Notes to Plates. Nothing else changed.',
+      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, Pour log, Heat trials, Bench trials, Measured figures and Stock moves. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset and Notes to Plates. Nothing else changed.',
     );
     expect(
       await book.run(`
@@ -279,7 +284,7 @@ describe('Fill with the demo shop', () => {
   test('sets up and fills an empty workbook, and refuses to do so twice', async () => {
     await fresh();
     expect(await book.menu('fillDemoShop')).toBe(
-      `${CREATED} Filled the book with an invented shop: 206 rows.`,
+      `${CREATED} Filled the book with an invented shop: 211 rows.`,
     );
     expect(book.host.values('Molds', 'A2:D2')).toEqual([['Round stick 5 in', 'open', 8, 0.29]]);
     expect(book.host.values('Orders', 'A2:B2')).toEqual([
@@ -291,13 +296,13 @@ describe('Fill with the demo shop', () => {
       return [book.getSheetByName('Pour log').getLastRow(), book.getSheetByName('Orders').getRange('L2').getDisplayValue(),
         book.getSheetByName('Patterns').getRange('F2').getDisplayValue()];`),
     ).toEqual([61, '9:00 am', '40.0%']);
-    // Texts are marked as text, so the seven computed columns and two rows of Shop hold the only formulas.
+    // Texts are marked as text: the only formulas are eleven computed columns, two figures of Shop and six units in its currency.
     const formulas = await book.run(`
       return book.getSheets().reduce(function (found, sheet) {
         var all = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns()).getFormulas();
         return found.concat(all.reduce(function (one, row) { return one.concat(row.filter(String)); }, []));
       }, []).length;`);
-    expect(formulas).toBe(9);
+    expect(formulas).toBe(19);
     const before = await book.run(DUMP);
     expect(await book.menu('fillDemoShop')).toBe(FULL);
     expect(await book.run(DUMP)).toBe(before);

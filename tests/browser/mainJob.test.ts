@@ -31,7 +31,7 @@ afterAll(async () => {
 
 /** A cell of *Orders* in the row of the order, by its heading. */
 function cellOf(heading: string): unknown {
-  const [headings = [], ...rows] = workbench.host.values('Orders', 'A1:V14');
+  const [headings = [], ...rows] = workbench.host.values('Orders', 'A1:AJ14');
   const column = headings.findIndex((text) => String(text).startsWith(heading));
   return rows.find((row) => row[0] === ORDER)?.[column];
 }

@@ -81,7 +81,7 @@ describe('the bench panel', () => {
     for (const word of [
       'Order 1007',
       'Moss over sand v1',
-      `Switch on at${book.host.texts('Orders', 'T8')[0]?.[0]}`,
+      `Switch on at${book.host.texts('Orders', 'AD8')[0]?.[0]}`,
       'Layer 2: back',
       'Work',
     ])

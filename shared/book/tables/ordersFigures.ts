@@ -43,6 +43,40 @@ export const ORDERS_FIGURES = {
     width: 85,
     about: 'Hands-on minutes of the run.',
   },
+  cost: {
+    kind: 'computed',
+    by: 'money',
+    places: 2,
+    heading: 'Cost',
+    width: 75,
+    about:
+      'Material, supplies, labor, energy, mold wear and overhead of the order, as planned now.',
+  },
+  quotePrice: {
+    kind: 'computed',
+    by: 'money',
+    places: 2,
+    heading: 'Quote price',
+    width: 85,
+    about:
+      'What the customer would be quoted now for the whole line, with every charge and discount and without shipping and sales tax.',
+  },
+  margin: {
+    kind: 'computed',
+    by: 'money',
+    places: 1,
+    measure: 'fraction',
+    heading: 'Margin',
+    width: 70,
+    about: 'Share of the agreed price, or of the quote price where none is agreed, above the cost.',
+  },
+  moneyNotes: {
+    kind: 'computed',
+    by: 'money',
+    heading: 'Money notes',
+    width: 220,
+    about: 'What the cost leaves out or takes for granted, such as a material without a price.',
+  },
   warnings: {
     kind: 'computed',
     heading: 'Warnings',

@@ -1,14 +1,7 @@
 import { type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
 import { ORDERS_COLUMNS, ordersColumn } from '../../runSheet/ordersColumn.ts';
-import type { TableFunction, TableParameter } from '../defineFunction.ts';
-
-function sheet(name: TableParameter['sheet']): TableParameter {
-  return {
-    kind: 'table',
-    sheet: name,
-    about: `The sheet ${name} from its heading row down, its typed columns only.`,
-  };
-}
+import type { TableFunction } from '../defineFunction.ts';
+import { sheetParameter } from './sheetParameter.ts';
 
 /** One computed column of *Orders*, heading and all rows, from the whole book. */
 export const POUR_ORDERS: TableFunction = {
@@ -23,14 +16,14 @@ export const POUR_ORDERS: TableFunction = {
       choices: ORDERS_COLUMNS,
       about: 'Which column, by its heading without the unit.',
     },
-    orders: sheet('Orders'),
-    molds: sheet('Molds'),
-    patterns: sheet('Patterns'),
-    doses: sheet('Doses'),
-    materials: sheet('Materials'),
-    plates: sheet('Plates'),
-    pourLog: sheet('Pour log'),
-    shop: sheet('Shop'),
+    orders: sheetParameter('Orders'),
+    molds: sheetParameter('Molds'),
+    patterns: sheetParameter('Patterns'),
+    doses: sheetParameter('Doses'),
+    materials: sheetParameter('Materials'),
+    plates: sheetParameter('Plates'),
+    pourLog: sheetParameter('Pour log'),
+    shop: sheetParameter('Shop'),
   },
   returns: [
     {
