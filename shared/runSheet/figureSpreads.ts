@@ -30,7 +30,7 @@ export function figureSpreads(
     conductivity: own('conductivity'),
     specificHeat: own('specificHeat'),
     hotDensity: own('hotDensity'),
-    pourLoss: own('pourLoss'),
+    pourLoss: around(usual.pourLoss, pourLossRange(shop)),
     setTemperature: own('setTemperature'),
     firmTemperature: own('firmTemperature'),
     bondTemperature: own('bondTemperature'),
@@ -39,6 +39,12 @@ export function figureSpreads(
     meltToMold: byFactors(DEFAULTS.meltToMold),
     cupCoefficient: own('cupCoefficient'),
   };
+}
+
+/** A pour loss of the shop's own was read with a probe: to 2 K, weak. */
+function pourLossRange(shop: Shop): Range {
+  const usual = DEFAULTS.pourLoss;
+  return shop.pourLoss === usual.value ? usual : { low: -2, value: 0, high: 2 };
 }
 
 type Range = Pick<Default, 'low' | 'value' | 'high'>;

@@ -42,7 +42,7 @@ export function usualFigures(plate: PlateFacts, shop: Shop): HeatFigures {
     conductivity: DEFAULTS.conductivity.value,
     specificHeat: DEFAULTS.specificHeat.value,
     hotDensity: DEFAULTS.hotDensity.value,
-    pourLoss: DEFAULTS.pourLoss.value,
+    pourLoss: shop.pourLoss,
     setTemperature: shop.setTemperature,
     firmTemperature: shop.firmTemperature,
     bondTemperature: shop.bondTemperature,

@@ -46,7 +46,8 @@ export const UNKNOWNS = {
   },
   pourLoss: {
     words: 'what a pour loses between cup and cavity',
-    trial: 'read the cup, pour, and read the fresh layer at once with a fast probe',
+    trial:
+      'read the cup, pour, read the fresh layer at once with a fast probe, and enter the difference in Shop',
   },
   specificHeat: {
     words: 'the heat that the plastic holds',

@@ -84,7 +84,7 @@ function puckOf(gaps: Gaps, row: BenchTrialRow): PuckTrial | undefined {
   if (it === undefined) return undefined;
   const puck = {
     thickness: it.layerThickness,
-    startTemperature: it.cupTemperature - DEFAULTS.pourLoss.value,
+    startTemperature: it.cupTemperature - gaps.index.book.shop.pourLoss,
     moldTemperature: it.moldTop,
   };
   return { puck, seconds: it.seconds, interval: it.tiltEvery };

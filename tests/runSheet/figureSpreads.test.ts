@@ -44,6 +44,11 @@ describe('figureSpreads', () => {
     }
   });
 
+  test('what a pour loses is drawn over its default’s range, or 2 K around the shop’s own reading', () => {
+    expect(rangeOf('pourLoss', {})).toEqual({ low: 3, high: 15 });
+    expect(rangeOf('pourLoss', {}, { pourLoss: 9 })).toEqual({ low: 7, high: 11 });
+  });
+
   test('a contact nobody fitted is drawn over the range of its kind of plate', () => {
     const griddle = rangeOf('contactConductance', { contactConductance: undefined });
     // Rounding of a logarithm and its inverse, here and below.
