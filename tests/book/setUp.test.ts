@@ -1,5 +1,6 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { declaredColumns, ordersFormula } from '../../shared/book/ordersFormula.ts';
+import { demoRows } from '../../templates/demoShop/demoShop.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
@@ -20,6 +21,8 @@ const SHEETS = [
   'Measured figures',
   'Stock moves',
 ];
+
+const DEMO_ROWS = Object.values(demoRows()).reduce((sum, rows) => sum + rows.length, 0);
 
 /** A build or a first set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;
@@ -284,7 +287,7 @@ describe('Fill with the demo shop', () => {
   test('sets up and fills an empty workbook, and refuses to do so twice', async () => {
     await fresh();
     expect(await book.menu('fillDemoShop')).toBe(
-      `${CREATED} Filled the book with an invented shop: 211 rows.`,
+      `${CREATED} Filled the book with an invented shop: ${DEMO_ROWS} rows.`,
     );
     expect(book.host.values('Molds', 'A2:D2')).toEqual([['Round stick 5 in', 'open', 8, 0.29]]);
     expect(book.host.values('Orders', 'A2:B2')).toEqual([
