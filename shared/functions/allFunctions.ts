@@ -7,7 +7,11 @@ import { POUR_FLOATS } from './batch/POUR_FLOATS.ts';
 import { POUR_LOADING } from './batch/POUR_LOADING.ts';
 import { POUR_PIECES } from './batch/POUR_PIECES.ts';
 import { POUR_SHARE } from './batch/POUR_SHARE.ts';
+import { POUR_LOTS } from './book/POUR_LOTS.ts';
+import { POUR_MONEY } from './book/POUR_MONEY.ts';
 import { POUR_ORDERS } from './book/POUR_ORDERS.ts';
+import { POUR_SHORT } from './book/POUR_SHORT.ts';
+import { POUR_STOCK } from './book/POUR_STOCK.ts';
 import type { SheetFunction } from './defineFunction.ts';
 import { POUR_BOIL } from './heat/POUR_BOIL.ts';
 import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
@@ -23,6 +27,11 @@ import { POUR_PLATEAU } from './heat/POUR_PLATEAU.ts';
 import { POUR_PREHEAT } from './heat/POUR_PREHEAT.ts';
 import { POUR_SETTING } from './heat/POUR_SETTING.ts';
 import { POUR_WINDOW } from './heat/POUR_WINDOW.ts';
+import { POUR_BREAKS } from './money/POUR_BREAKS.ts';
+import { POUR_COST } from './money/POUR_COST.ts';
+import { POUR_EXCISE } from './money/POUR_EXCISE.ts';
+import { POUR_MARGIN } from './money/POUR_MARGIN.ts';
+import { POUR_PRICE } from './money/POUR_PRICE.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
 import { POUR_DROP_FIT } from './trials/POUR_DROP_FIT.ts';
 import { POUR_HEAT_FIT } from './trials/POUR_HEAT_FIT.ts';
@@ -59,5 +68,14 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_OVEN_FIT,
   POUR_DROP_FIT,
   POUR_YIELD,
+  POUR_COST,
+  POUR_PRICE,
+  POUR_MARGIN,
+  POUR_BREAKS,
+  POUR_EXCISE,
   POUR_ORDERS,
+  POUR_MONEY,
+  POUR_STOCK,
+  POUR_SHORT,
+  POUR_LOTS,
 ];

@@ -36,3 +36,6 @@ export const CURRENCIES = {
 } as const satisfies Readonly<Record<string, Currency>>;
 
 export type CurrencyCode = keyof typeof CURRENCIES;
+
+// The keys of a constant record are its codes.
+export const CURRENCY_CODES = Object.keys(CURRENCIES) as readonly CurrencyCode[];

@@ -15,7 +15,7 @@ export interface PriceBreak {
  * A price for each quantity from what that quantity costs, so that the breaks are those of set-up, rounds and pieces.
  *
  * The price of a piece may rise with the quantity where a further round begins; it is shown as it is, and marked.
- * @param quantities from the fewest up, each once
+ * @param quantities whole numbers, in any order; the answer keeps it
  * @param costAt cost of the whole order in smallest units, or why that quantity has none
  * @throws InputError on a figure out of range
  */
@@ -29,10 +29,16 @@ export function priceBreaks(
     const price = typeof cost === 'number' ? priceFrom({ pieces: quantity, cost }, terms) : cost;
     return { quantity, price };
   });
-  return priced.map(({ quantity, price }, index) => {
+  return priced.map(({ quantity, price }) => {
     if (price.kind !== 'price') return { quantity, price };
-    const same = lastOf(priced.slice(index + 1), (more) => more.total <= price.total);
-    const cheaper = lastOf(priced.slice(0, index), (less) => less.perPiece < price.perPiece);
+    const same = mostOf(
+      priced.filter((more) => more.quantity > quantity),
+      (more) => more.total <= price.total,
+    );
+    const cheaper = mostOf(
+      priced.filter((less) => less.quantity < quantity),
+      (less) => less.perPiece < price.perPiece,
+    );
     return {
       quantity,
       price,
@@ -42,12 +48,14 @@ export function priceBreaks(
   });
 }
 
-function lastOf(
+function mostOf(
   breaks: readonly PriceBreak[],
   isSought: (price: Price) => boolean,
 ): number | undefined {
-  const found = breaks.filter(({ price }) => price.kind === 'price' && isSought(price));
-  return found[found.length - 1]?.quantity;
+  const found = breaks
+    .filter(({ price }) => price.kind === 'price' && isSought(price))
+    .map(({ quantity }) => quantity);
+  return found.length > 0 ? Math.max(...found) : undefined;
 }
 
 /** What is odd about a break, in words; nothing for most. */

@@ -5,6 +5,7 @@ import { gainOf } from './marginMarkup.ts';
 import { piecePrice } from './piecePrice.ts';
 import type { NoPrice, Price, PriceTerms } from './price.ts';
 import { priceLines } from './priceLines.ts';
+import { stepMinor } from './stepMinor.ts';
 
 /**
  * Price of an order line from what it costs, with every charge, tax and the margin that results.
@@ -29,7 +30,7 @@ export function priceFrom(
   const perPiece = piecePrice({
     cost: cost / pieces,
     aim: terms.aim,
-    step: Math.max(1, toMinor(terms.priceStep, currency)),
+    step: stepMinor(terms.priceStep, currency),
     taxInside: taxInside(terms.excise),
   });
   if (typeof perPiece !== 'number') return perPiece;
@@ -37,13 +38,16 @@ export function priceFrom(
   if (subtotal > LARGEST_MINOR)
     return { kind: 'no price', because: 'so many pieces at that price pass all sense' };
   const rush = shareMinor(subtotal, terms.rushShare);
-  const colorMatch = toMinor(terms.colorMatchCharge, currency);
+  const colorMatch = toMinor(terms.colorMatchCharge, currency, 'color match charge');
   const discount = shareMinor(subtotal + rush + colorMatch, terms.discount);
   const beforeMinimum = subtotal + rush + colorMatch - discount;
-  const minimum = Math.max(0, toMinor(terms.minimumOrder, currency) - beforeMinimum);
+  const minimum = Math.max(
+    0,
+    toMinor(terms.minimumOrder, currency, 'minimum order') - beforeMinimum,
+  );
   const goods = beforeMinimum + minimum;
   const excise = exciseLine(goods, terms.excise);
-  const shipping = toMinor(terms.shipping, currency);
+  const shipping = toMinor(terms.shipping, currency, 'shipping');
   const salesTax = shareMinor(goods + excise.added, terms.salesTaxRate);
   const charges = { rush, colorMatch, discount, minimum, excise: excise.added, shipping, salesTax };
   const lines = priceLines({ pieces, perPiece, subtotal, ...charges }, terms);
