@@ -28,6 +28,7 @@ function typeWords(parameter: AnyParameter): string {
 
 function paramWords(parameter: AnyParameter): string {
   if (parameter.kind === 'table') return `The sheet ${parameter.sheet} with its headings.`;
+  if (parameter.kind === 'text') return oneLine(parameter.about);
   const unit = parameter.kind === 'choice' ? '' : unitWords(parameter);
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
   const blank = isOptional(parameter) ? ' Optional.' : '';
@@ -37,7 +38,8 @@ function paramWords(parameter: AnyParameter): string {
 
 function isOptional(parameter: AnyParameter): boolean {
   if (parameter.kind === 'list') return parameter.optional === true;
-  return parameter.kind !== 'table' && parameter.default !== undefined;
+  if (parameter.kind === 'table' || parameter.kind === 'text') return false;
+  return parameter.default !== undefined;
 }
 
 /** `, in fl oz / mL`, or nothing where there is no unit. */

@@ -47,6 +47,7 @@ export type FunctionFacts = ReturnType<typeof functionFacts>[number];
 
 function parameterFacts(parameter: SheetFunction['params'][string]) {
   if (parameter.kind === 'table') return { sheet: parameter.sheet };
+  if (parameter.kind === 'text') return {};
   if (parameter.kind === 'choice')
     return {
       choices: parameter.choices,

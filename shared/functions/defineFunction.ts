@@ -3,7 +3,7 @@ import type { Bounds } from '../errors/requireNumber.ts';
 import type { MeasureName, UnitSystem } from '../units/measures.ts';
 import type { SpillFunction } from './defineSpill.ts';
 
-export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'book';
+export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'money' | 'book';
 
 export interface ParameterBase {
   /** One plain sentence, without the unit. */
@@ -30,6 +30,11 @@ interface ChoiceParameter extends ParameterBase {
 export interface TableParameter extends ParameterBase {
   readonly kind: 'table';
   readonly sheet: SheetName | 'Shop';
+}
+
+/** Any text in one cell, such as an order’s number. Only in functions of kind `table`. */
+interface TextParameter extends ParameterBase {
+  readonly kind: 'text';
 }
 
 export type Parameter = NumberParameter | ChoiceParameter;
@@ -82,9 +87,12 @@ export interface TableFunction {
   readonly name: string;
   readonly family: Family;
   readonly about: string;
-  readonly params: Readonly<Record<string, TableParameter | ChoiceParameter>>;
+  readonly params: Readonly<Record<string, TableParameter | ChoiceParameter | TextParameter>>;
   readonly returns: readonly Result[];
   readonly notes: string;
+  /** Its answer depends on the days of date cells, so they are those of the workbook’s zone. */
+  readonly readsDays?: true;
+  /** Texts stand among the choices. */
   readonly compute: (
     ranges: Readonly<Record<string, readonly (readonly (string | number | boolean)[])[]>>,
     choices: Readonly<Record<string, string>>,

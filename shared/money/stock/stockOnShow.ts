@@ -1,14 +1,14 @@
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { describe } from '../../errors/describe.ts';
 import type { Missing } from '../../runSheet/plan.ts';
 import type { CurrencyCode } from '../currency.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { PackUnit } from '../packAmount.ts';
 import { ledger } from './ledger.ts';
-import type { Ledger, MaterialStock } from './ledgerTypes.ts';
+import type { MaterialStock } from './ledgerTypes.ts';
 import { openNeeds } from './openNeeds.ts';
 import { type PurchaseList, purchaseList } from './purchaseList.ts';
 import { type Supply, shortfall } from './shortfall.ts';
+import { stockProblems } from './stockProblems.ts';
 import { lotValues, stockValues } from './stockValues.ts';
 
 /** One material on hand; money in smallest units. */
@@ -99,20 +99,4 @@ function lineOf(
           },
         }),
   };
-}
-
-/** What the ledger found, and what the sheet's reading refused; the refusal says more than "must be given". */
-export function stockProblems(
-  stock: Ledger,
-  book: Pick<MoneyBook, 'problems'>,
-): readonly Missing[] {
-  const refused = book.problems
-    .filter(({ sheet }) => sheet === 'Stock moves')
-    .map(({ sheet, row, heading, error }): Missing => {
-      const text = describe(error);
-      return row === undefined ? { sheet, heading, text } : { sheet, row, heading, text };
-    });
-  const places = new Set(refused.map(({ row, heading }) => `${row} ${heading}`));
-  const found = stock.problems.filter(({ row, heading }) => !places.has(`${row} ${heading}`));
-  return [...found, ...refused];
 }
