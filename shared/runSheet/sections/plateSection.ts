@@ -39,7 +39,7 @@ export function heatUpLine({ detail }: OrderPlan, plate: PlatePlan): string {
   const sure = band === '' ? '' : ` (${band})`;
   const widest = detail?.heatUp?.widest;
   const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
-  return `Hot about ${sayDuration(plate.heatUp)}${sure} after switching on.${why}`;
+  return `Hot about ${sayDuration(plate.heatUp, 'up')}${sure} after switching on.${why}`;
 }
 
 function cookingLine(plan: OrderPlan): string {
