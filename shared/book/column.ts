@@ -81,7 +81,9 @@ export type SheetName =
   | 'Heat trials'
   | 'Bench trials'
   | 'Measured figures'
-  | 'Stock moves';
+  | 'Stock moves'
+  | 'Payments'
+  | 'Closed months';
 
 /** One sheet of the book whose rows are records. Column order is the order on the sheet. */
 export interface Table {

@@ -1,5 +1,6 @@
 import type { RecordOf } from './column.ts';
 import { BENCH_TRIALS } from './tables/benchTrials.ts';
+import { CLOSED_MONTHS } from './tables/closedMonths.ts';
 import { DOSES } from './tables/doses.ts';
 import { HEAT_TRIALS } from './tables/heatTrials.ts';
 import { MATERIALS } from './tables/materials.ts';
@@ -7,6 +8,7 @@ import { MEASURED_FIGURES } from './tables/measuredFigures.ts';
 import { MOLDS } from './tables/molds.ts';
 import { ORDERS } from './tables/orders.ts';
 import { PATTERNS } from './tables/patterns.ts';
+import { PAYMENTS } from './tables/payments.ts';
 import { PLATES } from './tables/plates.ts';
 import { POUR_LOG } from './tables/pourLog.ts';
 import { STOCK_MOVES } from './tables/stockMoves.ts';
@@ -26,6 +28,8 @@ export const TABLES = {
   benchTrials: BENCH_TRIALS,
   measuredFigures: MEASURED_FIGURES,
   stockMoves: STOCK_MOVES,
+  payments: PAYMENTS,
+  closedMonths: CLOSED_MONTHS,
 } as const;
 
 export type TableKey = keyof typeof TABLES;
@@ -39,3 +43,5 @@ export type SupplyRecord = RecordOf<typeof SUPPLIES>;
 export type PlateRecord = RecordOf<typeof PLATES>;
 export type PourLogRecord = RecordOf<typeof POUR_LOG>;
 export type MeasuredFigureRecord = RecordOf<typeof MEASURED_FIGURES>;
+export type PaymentRecord = RecordOf<typeof PAYMENTS>;
+export type ClosedMonthRecord = RecordOf<typeof CLOSED_MONTHS>;

@@ -9,6 +9,7 @@ import { demoMaterials } from './demoMaterials.ts';
 import { demoMolds } from './demoMolds.ts';
 import { demoOrders } from './demoOrders.ts';
 import { demoPatterns } from './demoPatterns.ts';
+import { demoPayments } from './demoPayments.ts';
 import { demoPlates } from './demoPlates.ts';
 import { demoPourLog } from './demoPourLog.ts';
 import { demoStockMoves } from './demoStockMoves.ts';
@@ -45,6 +46,8 @@ export function demoRows(): {
     benchTrials: demoBenchTrials(),
     measuredFigures: [],
     stockMoves: demoStockMoves(),
+    payments: demoPayments(),
+    closedMonths: [],
   };
 }
 

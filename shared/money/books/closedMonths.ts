@@ -1,0 +1,76 @@
+import type { BooksBook } from '../../book/booksBook.ts';
+import type { Row } from '../../book/readTable.ts';
+import type { CLOSED_MONTHS } from '../../book/tables/closedMonths.ts';
+import type { Missing } from '../../runSheet/plan.ts';
+import { toMinor } from '../minorUnits.ts';
+import type { MoneySums } from './booksTypes.ts';
+import { type FrozenOrder, frozenOrders } from './frozenOrders.ts';
+
+/** A month as it was closed, in smallest units. */
+export interface ClosedMonth {
+  readonly row: number;
+  readonly month: string;
+  readonly closedOn: string;
+  readonly who: string;
+  readonly sums: Omit<MoneySums, 'orders'>;
+  readonly stockValue: number;
+  /** Undefined where the row does not list them. */
+  readonly orders?: readonly FrozenOrder[];
+}
+
+export interface ClosedFound {
+  /** By month; the first row of a month stands. */
+  readonly closed: ReadonlyMap<string, ClosedMonth>;
+  readonly problems: readonly Missing[];
+}
+
+/** The rows of *Closed months* that can be read; a second row of a month, and one that was spoiled by hand, are named. */
+export function closedMonths({
+  closedMonths: rows,
+  shop,
+}: Pick<BooksBook, 'closedMonths' | 'shop'>): ClosedFound {
+  const closed = new Map<string, ClosedMonth>();
+  const problems: Missing[] = [];
+  for (const row of rows) {
+    const { month } = row.record;
+    const isNamed = month !== undefined && isMonth(month);
+    if (!isNamed) problems.push(gap(row.row, 'must be a month such as 2026-11'));
+    else if (closed.has(month))
+      problems.push(gap(row.row, `${month} is closed in row ${closed.get(month)?.row} already`));
+    else closed.set(month, closedMonth(row, month, shop));
+  }
+  return { closed, problems };
+}
+
+/** Whether a text is a year and month, `2026-11`. */
+export function isMonth(text: string): boolean {
+  return /^\d{4}-(0[1-9]|1[0-2])$/.test(text);
+}
+
+function closedMonth(
+  { row, record }: Row<typeof CLOSED_MONTHS>,
+  month: string,
+  { currency }: BooksBook['shop'],
+): ClosedMonth {
+  const minor = (amount: number | undefined) => toMinor(amount ?? 0, currency, 'a closed month');
+  const orders = frozenOrders(record.orders);
+  return {
+    row,
+    month,
+    closedOn: record.closedOn ?? '',
+    who: record.who ?? '',
+    sums: {
+      sales: minor(record.sales),
+      costOfGoods: minor(record.costOfGoods),
+      margin: minor(record.margin),
+      exciseBase: minor(record.exciseBase),
+      exciseTax: minor(record.exciseTax),
+    },
+    stockValue: minor(record.stockValue),
+    ...(orders === undefined ? {} : { orders }),
+  };
+}
+
+function gap(row: number, text: string): Missing {
+  return { sheet: 'Closed months', row, heading: 'Month', text };
+}
