@@ -28,7 +28,7 @@ describe('the demo shop', () => {
     expect(new Set(rows.patterns.map(({ pattern }) => pattern)).size).toBe(6);
     expect(rows.materials.length).toBeGreaterThanOrEqual(20);
     expect([rows.plates.length, rows.orders.length, rows.pourLog.length]).toEqual([2, 12, 60]);
-    expect([rows.heatTrials.length, rows.stockMoves.length]).toEqual([16, 25]);
+    expect([rows.heatTrials.length, rows.stockMoves.length]).toEqual([16, 41]);
     expect(new Set(rows.benchTrials.map(({ kind }) => kind))).toEqual(
       new Set(['puck', 'microwave', 'drops']),
     );
