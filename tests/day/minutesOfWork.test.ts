@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { minutesOfWork } from '../../shared/day/minutesOfWork.ts';
+import { minutesOfWork, workTimes } from '../../shared/day/minutesOfWork.ts';
 import { describe as sentenceOf } from '../../shared/errors/describe.ts';
 import type { InputError } from '../../shared/errors/InputError.ts';
 
@@ -19,6 +19,20 @@ describe('minutesOfWork', () => {
   test('adds set-up, coloring, pouring, half the cooking and finishing', () => {
     // by hand: 20 + 6 x 4 + 12 x 50 x 3 / 60 + 0.5 x 30 + 50 x 0.4 = 20 + 24 + 30 + 15 + 20
     expect(minutesOfWork(RUN)).toBeNear(109, { relative: 1e-12 }); // arithmetic only
+  });
+
+  test('workTimes are its parts, each by hand, and add up to it', () => {
+    const times = workTimes(RUN);
+    // 20 min; 6 cups of 4 min; half of 30 min; 12 s x 50 x 3; 24 s x 50
+    expect(times).toEqual({
+      setUp: 1200,
+      coloring: 1440,
+      heating: 900,
+      pouring: 1800,
+      finishing: 1200,
+    });
+    const sum = Object.values(times).reduce((all, one) => all + one, 0);
+    expect(sum / 60).toBe(minutesOfWork(RUN));
   });
 
   test('a piece more never takes less work, and costs its pours and its finishing', () => {

@@ -55,7 +55,7 @@ function dosesOf({ doses, layer, cups }: LayerPlan): readonly Used[] {
 
 function lineOf(index: BookIndex, used: Used, prices: UnitCosts) {
   const { key, material, layer, mass, usualDensity } = used;
-  const record = index.materials.get(nameKey(material))?.record ?? {};
+  const record = { ...index.materials.get(nameKey(material))?.record, material };
   const label = `${material}, ${layer}`;
   const assumptions: string[] = [];
   const found = amountOf(mass, record, usualDensity, assumptions);
@@ -72,7 +72,7 @@ function lineOf(index: BookIndex, used: Used, prices: UnitCosts) {
 function amountOf(mass: number, record: MaterialRecord, usual: number, assumptions: string[]) {
   const bench = { kind: 'mass', mass } as const;
   const known = packAmount(bench, record);
-  const found = known.kind === 'amount' ? known : packAmount(bench, { density: usual, ...record });
+  const found = known.kind === 'amount' ? known : packAmount(bench, { ...record, density: record.density ?? usual });
   if (found.kind === 'no answer') {
     assumptions.push(`${found.because}; until then it counts as 0.`);
     return undefined;
