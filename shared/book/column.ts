@@ -81,6 +81,7 @@ export type SheetName =
   | 'Heat trials'
   | 'Bench trials'
   | 'Measured figures'
+  | 'Quotes'
   | 'Stock moves'
   | 'Payments'
   | 'Closed months';

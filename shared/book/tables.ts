@@ -11,6 +11,7 @@ import { PATTERNS } from './tables/patterns.ts';
 import { PAYMENTS } from './tables/payments.ts';
 import { PLATES } from './tables/plates.ts';
 import { POUR_LOG } from './tables/pourLog.ts';
+import { QUOTES } from './tables/quotes.ts';
 import { STOCK_MOVES } from './tables/stockMoves.ts';
 import { SUPPLIES } from './tables/supplies.ts';
 
@@ -27,6 +28,7 @@ export const TABLES = {
   heatTrials: HEAT_TRIALS,
   benchTrials: BENCH_TRIALS,
   measuredFigures: MEASURED_FIGURES,
+  quotes: QUOTES,
   stockMoves: STOCK_MOVES,
   payments: PAYMENTS,
   closedMonths: CLOSED_MONTHS,

@@ -3,6 +3,7 @@ import type { RunSheetDocument } from '../runSheet/documentTypes.ts';
 import type { PlanResult } from '../runSheet/plan.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import type { QuoteVerbs } from './quoteVerbs.ts';
 import type { StockVerbs } from './stockVerbs.ts';
 
 /** Something to mend before the verb can do its work. */
@@ -149,7 +150,7 @@ export interface FigureChanged extends TrialsAnswer {
 }
 
 /** Every verb that a page calls: what it takes and what it answers. */
-interface Verbs extends StockVerbs {
+interface Verbs extends QuoteVerbs, StockVerbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };

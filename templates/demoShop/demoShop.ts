@@ -45,6 +45,7 @@ export function demoRows(): {
     heatTrials: demoHeatTrials(),
     benchTrials: demoBenchTrials(),
     measuredFigures: [],
+    quotes: [],
     stockMoves: demoStockMoves(),
     payments: demoPayments(),
     closedMonths: [],

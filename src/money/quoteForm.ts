@@ -1,0 +1,90 @@
+import { indexCosts } from '../../shared/money/cost/costIndex.ts';
+import { toMinor } from '../../shared/money/minorUnits.ts';
+import { planMoney } from '../../shared/money/planMoney.ts';
+import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
+import { type QuoteBook, quoteOf } from '../../shared/money/quote/quoteBook.ts';
+import { quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
+import type { QuoteValues } from '../../shared/money/quote/quoteFields.ts';
+import { nameKey, type OrderRow } from '../../shared/runSheet/bookIndex.ts';
+import { formatPlain } from '../../shared/units/format.ts';
+import type { QuotedBefore, QuoteForm } from '../../shared/verbs/quoteVerbs.ts';
+import { today } from '../platform/today.ts';
+
+/** The form of an order of the book, or a blank one. */
+export function quoteForm(book: QuoteBook, row: OrderRow | undefined): QuoteForm {
+  const { shop, molds, patterns } = book;
+  return {
+    kind: 'ok',
+    order: '',
+    currency: shop.currency,
+    choices: {
+      molds: names(molds.map(({ record }) => record.mold)),
+      patterns: names(patterns.map(({ record }) => record.pattern)),
+    },
+    values: { by: 'target margin', aim: percent(shop.targetMargin) },
+    token: Utilities.getUuid(),
+    missing: [],
+    ...(row === undefined ? {} : ofOrder(book, row)),
+  };
+}
+
+function ofOrder(book: QuoteBook, row: OrderRow): Partial<QuoteForm> {
+  const costs = indexCosts(book);
+  const facts = quoteFacts(costs, row);
+  const { record } = row;
+  const notQuotable = whyNotQuotable(record);
+  return {
+    order: record.order ?? '',
+    values: { by: 'target margin', aim: percent(book.shop.targetMargin), ...typedTerms(row) },
+    ...('missing' in facts ? { missing: facts.missing } : { facts }),
+    ...(notQuotable === undefined ? {} : { notQuotable }),
+    ...(record.quote === undefined ? {} : { quoted: quotedBefore(book, row) }),
+    ...(record.acceptedOn === undefined
+      ? {}
+      : { accepted: { on: record.acceptedOn, ...agreedOf(planMoney(costs, row)) } }),
+  };
+}
+
+function agreedOf(money: ReturnType<typeof planMoney>) {
+  if (money.kind === 'missing' || money.agreed === undefined) return {};
+  const { goods: price, margin } = money.agreed;
+  return margin === undefined ? { price } : { price, margin };
+}
+
+/** Fields of the terms as the row holds them. */
+function typedTerms({ record }: OrderRow): QuoteValues {
+  const { rush, discount, shipping, saleKind, exciseStatus } = record;
+  return {
+    rush: rush ?? '',
+    discount: discount === undefined ? '' : percent(discount),
+    shipping: shipping === undefined ? '' : String(shipping),
+    saleKind: saleKind ?? '',
+    exciseStatus: exciseStatus ?? '',
+  };
+}
+
+function quotedBefore(book: QuoteBook, row: OrderRow): QuotedBefore {
+  const { quote = '', quotedOn, validUntil } = row.record;
+  const kept = quoteOf(book, row)?.record;
+  const until = validUntil ?? kept?.validUntil ?? '';
+  const total = kept?.printed === undefined ? undefined : kept.total;
+  return {
+    quote,
+    quotedOn: quotedOn ?? kept?.quotedOn ?? '',
+    validUntil: until,
+    isExpired: until !== '' && until < today(),
+    ...(total === undefined ? {} : { total: toMinor(total, book.shop.currency) }),
+  };
+}
+
+function percent(share: number): string {
+  return formatPlain(share * 100);
+}
+
+/** Each name once, as it is written first. */
+function names(all: readonly (string | undefined)[]): readonly string[] {
+  const found = new Map<string, string>();
+  for (const name of all)
+    if (name !== undefined && !found.has(nameKey(name))) found.set(nameKey(name), name);
+  return [...found.values()];
+}

@@ -1,0 +1,28 @@
+import type { QuoteForm, StartQuotePayload } from '../../shared/verbs/quoteVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
+import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';
+import { selectedOrder } from '../sidebar/selectedOrder.ts';
+import { quoteForm } from './quoteForm.ts';
+
+/**
+ * Page call: the quote form of an order, of the selected row, or a blank one.
+ * @param payload `{ order?, from? }`
+ */
+export function startQuote(payload: unknown): QuoteForm | Refused {
+  const read = readPayload<StartQuotePayload>(
+    { order: OPTIONAL_TEXT, from: OPTIONAL_TEXT },
+    payload,
+  );
+  if (read.kind === 'refused') return read;
+  const { order = '', from } = read.value;
+  const book = readQuoteBookNow();
+  if (order === '' && from === undefined) return quoteForm(book, undefined);
+  const row = order === '' ? selectedOrder(book) : orderInBook(book, order);
+  if (isRefused(row)) return row;
+  if (row.record.order === undefined)
+    return refuse('', `Row ${row.row} of Orders has no order number: give it one first.`);
+  return quoteForm(book, row);
+}
