@@ -6,6 +6,7 @@ export function onOpen(): void {
   SpreadsheetApp.getUi()
     .createMenu('Poursmith')
     .addItem('Open the bench panel', 'openSidebar')
+    .addItem('Update the overview', 'overviewFromMenu')
     .addSeparator()
     .addItem('Set up this workbook', 'setUpWorkbook')
     .addItem('Fill with the demo shop', 'fillDemoShop')

@@ -4,6 +4,11 @@ import type { Sale } from './booksTypes.ts';
 import type { ClosedMonth } from './closedMonths.ts';
 import type { FrozenOrder } from './frozenOrders.ts';
 
+/** An entry and the order it is of. */
+export interface OrderEntry extends ExciseEntry {
+  readonly order: string;
+}
+
 /**
  * Sales and corrections as the summary of the tax takes them.
  *
@@ -16,11 +21,11 @@ export function exciseEntries(
   sales: readonly Sale[],
   closed: ReadonlyMap<string, ClosedMonth>,
   day: string,
-): readonly ExciseEntry[] {
+): readonly OrderEntry[] {
   const frozen = new Map<string, FrozenOrder>();
   for (const { month, orders } of closed.values())
     for (const one of orders ?? []) frozen.set(nameKey(month, one.order), one);
-  const entries: ExciseEntry[] = [];
+  const entries: OrderEntry[] = [];
   for (const sale of sales) {
     const key = nameKey(sale.month, sale.order);
     const was = frozen.get(key);
@@ -36,14 +41,14 @@ export function exciseEntries(
   return entries;
 }
 
-type Taxed = Pick<Sale, 'day' | 'goods'> & { readonly excise: ExciseEntry['excise'] };
+type Taxed = Pick<Sale, 'order' | 'day' | 'goods'> & { readonly excise: ExciseEntry['excise'] };
 
-function entryOf({ day, goods, excise }: Taxed): ExciseEntry {
-  return { day, price: goods, excise };
+function entryOf({ order, day, goods, excise }: Taxed): OrderEntry {
+  return { order, day, price: goods, excise };
 }
 
 /** A sale taxed for another reason is taken back whole and entered anew, so that each sum moves by its own part. */
-function corrections(was: FrozenOrder, sale: Sale, day: string): readonly ExciseEntry[] {
+function corrections(was: FrozenOrder, sale: Sale, day: string): readonly OrderEntry[] {
   const { excise } = sale;
   const [price, base, tax] = [
     sale.goods - was.goods,
@@ -53,12 +58,15 @@ function corrections(was: FrozenOrder, sale: Sale, day: string): readonly Excise
   if (excise.reason !== was.excise.reason)
     return [takenBack(was, day), { ...entryOf(sale), day, corrects: was.day }];
   if (price === 0 && base === 0 && tax === 0) return [];
-  return [{ day, corrects: was.day, price, excise: { ...was.excise, base, tax } }];
+  return [
+    { order: was.order, day, corrects: was.day, price, excise: { ...was.excise, base, tax } },
+  ];
 }
 
-function takenBack(was: FrozenOrder, day: string): ExciseEntry {
+function takenBack(was: FrozenOrder, day: string): OrderEntry {
   const { base, tax } = was.excise;
   return {
+    order: was.order,
     day,
     corrects: was.day,
     price: 0 - was.goods,

@@ -1,0 +1,40 @@
+import { CLOSED_MONTHS } from '../../shared/book/tables/closedMonths.ts';
+import { books } from '../../shared/money/books/books.ts';
+import { booksOnShow } from '../../shared/money/books/booksOnShow.ts';
+import { monthToClose } from '../../shared/money/books/monthToClose.ts';
+import type { CloseMonthPayload, MonthClosed } from '../../shared/verbs/booksVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { appendRows } from '../book/appendRows.ts';
+import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
+import { today } from '../platform/today.ts';
+import { withDocumentLock } from '../platform/withDocumentLock.ts';
+import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
+
+const FIELDS = { month: NEEDED_TEXT, who: { longest: 20, needed: false } } as const;
+
+/**
+ * Page call: freezes the figures of a month as one row of *Closed months*. A month that is closed already is not written
+ * again, whoever asks how often.
+ * @param payload `{ month, who? }`, the month as `yyyy-mm`
+ */
+export function closeMonth(payload: unknown): MonthClosed | Refused {
+  const read = readPayload<CloseMonthPayload>(FIELDS, payload);
+  if (read.kind === 'refused') return read;
+  return withDocumentLock(() => closeOnce(read.value));
+}
+
+/** Everything is read anew inside the lock: somebody may just have closed it. */
+function closeOnce({ month, who }: CloseMonthPayload): MonthClosed | Refused {
+  const book = readBooksBookNow();
+  const day = today();
+  const now = books(book, day);
+  const made = monthToClose(book, now, { month, who: who ?? '' });
+  if (made.kind === 'refused') return refuse(made.field, made.text);
+  if (made.kind === 'closed') return { kind: 'ok', closed: 'before', ...booksOnShow(book, now) };
+  const appended = appendRows(CLOSED_MONTHS, [made.record], book.shop.units);
+  if (appended.kind === 'refused') return appended;
+  const row = { row: appended.row, record: made.record };
+  const after = { ...book, closedMonths: [...book.closedMonths, row] };
+  return { kind: 'ok', closed: 'now', ...booksOnShow(after, books(after, day)) };
+}

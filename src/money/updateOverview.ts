@@ -1,0 +1,16 @@
+import { overview } from '../../shared/money/books/overview/overview.ts';
+import { overviewTab } from '../../shared/money/books/overview/overviewTab.ts';
+import type { OverviewWritten } from '../../shared/verbs/booksVerbs.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
+import { today } from '../platform/today.ts';
+import { withDocumentLock } from '../platform/withDocumentLock.ts';
+import { OVERVIEW, writeOverviewTab } from './writeOverviewTab.ts';
+
+/** Page call: writes the sheet *Overview* anew; takes no payload. */
+export function updateOverview(): OverviewWritten | Refused {
+  return withDocumentLock(() => {
+    const tab = overviewTab(overview(readBooksBookNow(), today()));
+    return writeOverviewTab(tab) ?? { kind: 'ok', sheet: OVERVIEW };
+  });
+}
