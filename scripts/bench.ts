@@ -4,6 +4,7 @@ import { callTime, spillTime } from './bench/callTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';
 import { loadTimes, median } from './bench/loadTimes.ts';
+import { stockTimes } from './bench/stockTimes.ts';
 
 /** Prints what a person waits for: the script's size and load, each function over 10,000 rows, the heat of a plan. Run `npm run build` first. */
 const ROWS = 10_000;
@@ -40,6 +41,10 @@ for (const declared of ALL_FUNCTIONS) {
   const milliseconds = spillTime(code, declared, TABLES);
   say(`${declared.name.padEnd(18)}${milliseconds.toFixed(1).padStart(20)}`);
 }
+
+say(`\n${'stock moves'.padEnd(18)}${'moves'.padStart(10)}${'ms'.padStart(10)}`);
+for (const { name, moves, milliseconds } of stockTimes(code, [5000, 50_000]))
+  say(`${name.padEnd(18)}${String(moves).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`);
 
 say(`\nfrom the page's address to its first grid: ${((await firstGrid()) / 1000).toFixed(1)} s`);
 

@@ -1,26 +1,32 @@
-/** What was typed into the log form and is not in the log yet, with the token of its entry. */
+/** What was typed into a form and is not in the book yet, with the token of its entry. */
 export interface Draft {
   readonly order: string;
   readonly token: string;
   readonly values: Readonly<Record<string, string>>;
 }
 
-const KEY = 'poursmith draft';
+/** Forms whose typing is kept. */
+type DraftOf = 'log' | 'quote';
+
+const KEYS: Readonly<Record<DraftOf, string>> = {
+  log: 'poursmith draft',
+  quote: 'poursmith quote',
+};
 
 /** Keeps the draft while the browser tab lives; a browser that forbids it loses only what a reload would lose. */
-export function keepDraft(draft: Draft | undefined): void {
+export function keepDraft(draft: Draft | undefined, of: DraftOf = 'log'): void {
   try {
-    if (draft === undefined) sessionStorage.removeItem(KEY);
-    else sessionStorage.setItem(KEY, JSON.stringify(draft));
+    if (draft === undefined) sessionStorage.removeItem(KEYS[of]);
+    else sessionStorage.setItem(KEYS[of], JSON.stringify(draft));
   } catch {
     // The form itself still holds what was typed.
   }
 }
 
 /** The draft that was kept for an order. */
-export function keptDraft(order: string): Draft | undefined {
+export function keptDraft(order: string, of: DraftOf = 'log'): Draft | undefined {
   try {
-    const draft: unknown = JSON.parse(sessionStorage.getItem(KEY) ?? 'null');
+    const draft: unknown = JSON.parse(sessionStorage.getItem(KEYS[of]) ?? 'null');
     return isDraft(draft) && draft.order === order ? draft : undefined;
   } catch {
     return undefined;

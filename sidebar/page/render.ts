@@ -1,6 +1,7 @@
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
+import { quoteView } from '../views/quoteView.ts';
 import { stockView } from '../views/stockView.ts';
 import { trialsView } from '../views/trialsView.ts';
 import { usedView } from '../views/usedView.ts';
@@ -14,6 +15,7 @@ export function render(store: Store): void {
   const place = document.getElementById('view');
   if (place === null) return;
   const focused = document.activeElement?.id || place.dataset['focus'] || '';
+  const caret = caretOf(document.activeElement);
   const isOther = place.dataset['view'] !== state.view && place.hasChildNodes();
   place.replaceChildren(viewOf(store));
   place.dataset['view'] = state.view;
@@ -22,7 +24,7 @@ export function render(store: Store): void {
   place.setAttribute('aria-busy', String(state.busy !== ''));
   drawStatus(state);
   if (isOther) showFromTop(place);
-  else keepFocus(focused);
+  else keepFocus(focused, caret);
 }
 
 /** A new view starts at its heading, for the eye and for the ear. */
@@ -31,10 +33,21 @@ function showFromTop(place: HTMLElement): void {
   place.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
 }
 
-function keepFocus(focused: string): void {
+function keepFocus(focused: string, caret: number | null): void {
   const broken = document.querySelector<HTMLElement>('[aria-invalid="true"]');
-  if (broken) broken.focus();
-  else if (focused !== '') document.getElementById(focused)?.focus();
+  if (broken) {
+    broken.focus();
+    return;
+  }
+  const place = focused === '' ? null : document.getElementById(focused);
+  place?.focus();
+  if (place && caret !== null && caretOf(place) !== null)
+    (place as HTMLInputElement).setSelectionRange(caret, caret); // only a text field has a caret
+}
+
+/** Where typing goes on in a text field: an answer that comes meanwhile must not move it. */
+function caretOf(place: Element | null): number | null {
+  return place instanceof HTMLInputElement ? place.selectionStart : null;
 }
 
 function viewOf(store: Store): HTMLElement {
@@ -51,6 +64,8 @@ function viewOf(store: Store): HTMLElement {
       return usedView(store);
     case 'stock':
       return stockView(store);
+    case 'quote':
+      return quoteView(store);
   }
 }
 

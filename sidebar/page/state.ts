@@ -4,6 +4,7 @@ import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import type { TraceAnswer, UseForm } from '../../shared/verbs/stockVerbs.ts';
 import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
 import type { Draft } from './draft.ts';
+import type { QuoteOnShow } from './quoteOnShow.ts';
 
 interface Notice {
   readonly kind: 'problem' | 'done';
@@ -12,7 +13,7 @@ interface Notice {
 
 /** Everything that is on show. */
 export interface PageState {
-  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock';
+  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock' | 'quote';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -40,6 +41,7 @@ export interface PageState {
   /** Lot, order or run as typed, and what was found for the one asked last. */
   readonly lotName: string;
   readonly trace: TraceAnswer | undefined;
+  readonly quote: QuoteOnShow | undefined;
 }
 
 export const FIRST_STATE: PageState = {
@@ -61,4 +63,5 @@ export const FIRST_STATE: PageState = {
   stock: undefined,
   lotName: '',
   trace: undefined,
+  quote: undefined,
 };

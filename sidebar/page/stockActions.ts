@@ -17,10 +17,14 @@ export async function openUse(store: Store): Promise<void> {
   store.set({ view: 'use', use, amounts: plannedAmounts(use), notice: undefined });
 }
 
+/** To four digits: no scale at the bench has more. */
 function plannedAmounts({ lines }: UseForm): Readonly<Record<string, string>> {
   const open = lines.filter(({ used }) => used === undefined);
   return Object.fromEntries(
-    open.map(({ key, planned }) => [amountField('used', key), formatPlain(planned)]),
+    open.map(({ key, planned }) => [
+      amountField('used', key),
+      formatPlain(Number(planned.toPrecision(4))),
+    ]),
   );
 }
 

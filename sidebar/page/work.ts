@@ -1,3 +1,4 @@
+import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
 import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
 import { sayCount } from '../../shared/runSheet/say.ts';
@@ -51,6 +52,7 @@ function refusalTexts(store: Store, problems: readonly Problem[]): readonly stri
 function formKeys(store: Store): readonly string[] {
   const { view, use } = store.get();
   if (view === 'log') return FORM_KEYS;
+  if (view === 'quote') return [...GOODS_KEYS, ...PRICING_KEYS];
   return view === 'use' && use ? fieldsOfUse(use) : [];
 }
 

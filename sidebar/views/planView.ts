@@ -10,6 +10,7 @@ import {
 } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
+import { openQuote } from '../page/quoteActions.ts';
 import { openStock } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
 import { openTrials } from '../page/trialActions.ts';
@@ -30,8 +31,15 @@ export function planView(store: Store): HTMLElement {
     { id: 'trials', label: 'Trials of your own', isOff },
     () => void openTrials(store),
   );
+  const quote = button({ id: 'quote', label: quoteLabel(plan), isOff }, () =>
+    void openQuote(store, plan === undefined || plan.order === '' ? {} : { order: plan.order }),
+  );
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
-  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), stock, trials);
+  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), quote, stock, trials);
+}
+
+function quoteLabel(plan: PlanResult | undefined): string {
+  return plan === undefined || plan.order === '' ? 'Quote' : `Quote for order ${plan.order}`;
 }
 
 function emptyText(): HTMLElement {

@@ -80,7 +80,7 @@ function lineRow(line: PurchaseLine, currency: PurchasesAnswer['currency']): HTM
     el('td', { class: 'tick' }, '☐'),
     el('th', { scope: 'row' }, material),
     el('td', {}, pack),
-    el('td', { class: 'money' }, money === undefined ? 'not known' : sayMoney(money, currency)),
+    el('td', {}, money === undefined ? 'not known' : sayMoney(money, currency)),
     el('td', {}, sentence(reasonWords(line))),
   );
 }
