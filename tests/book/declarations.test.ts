@@ -99,6 +99,8 @@ describe('numberFormat', () => {
     { column: TABLES.orders.columns.priceAgreed, expected: '#,##0.00' },
     { column: TABLES.orders.columns.plastisol, expected: '0.0' },
     { column: TABLES.orders.columns.warnings, expected: '@' },
+    { column: TABLES.orders.columns.cost, expected: '0.00' },
+    { column: TABLES.orders.columns.margin, expected: '0.0%' },
   ])('numberFormat of $column.heading is $expected', ({ column, expected }) => {
     expect(numberFormat(column)).toBe(expected);
   });
@@ -107,6 +109,7 @@ describe('numberFormat', () => {
     expect(settingFormat(SETTINGS.overpour)).toBe('0%');
     expect(settingFormat(SETTINGS.cupFill)).toBe('0.0');
     expect(settingFormat(SETTINGS.units)).toBe('@');
+    expect(settingFormat(SETTINGS.energyPrice)).toBe('0.0000');
     expect(settingFormat(SHOP_FIGURES.boilingPoint)).toBe('0.0');
   });
 });

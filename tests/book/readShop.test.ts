@@ -6,6 +6,7 @@ import { settingCells } from '../../shared/book/settingCells.ts';
 import { missingSettings, settingRows } from '../../shared/book/settingRows.ts';
 import { SETTINGS, SHOP_HEADINGS } from '../../shared/book/settings.ts';
 import { describe as sentence } from '../../shared/errors/describe.ts';
+import { CURRENCIES } from '../../shared/money/currency.ts';
 
 type Cells = readonly (readonly CellValue[])[];
 
@@ -56,6 +57,42 @@ describe('readShop', () => {
     ).toBeNear(0.1 * 0.028349523125, {
       relative: 1e-12, // exact factor, binary rounding
     });
+  });
+
+  test('readShop reads prices as they are typed, whatever their unit cell says', () => {
+    const { shop, problems } = readShop([
+      ['Labor rate', 31.5, 'EUR per hour'],
+      ['Currency', 'eur', ''],
+      ['Break quantities', ' 10; 40 ', ''],
+      ['Overhead', '12 %', ''],
+    ]);
+    expect(problems).toEqual([]);
+    expect(shop).toMatchObject({
+      laborRate: 31.5,
+      currency: 'EUR',
+      breakQuantities: '10; 40',
+      overheadShare: 0.12,
+    });
+  });
+
+  test.each([
+    ['Labor rate', -1, 'labor rate must be at least 0, got -1'],
+    ['Target margin', 1, 'target margin must be less than 1, got 1'],
+    ['Quote holds for (days)', 2.5, 'quote holds for (days) must be a whole number, got 2.5'],
+    [
+      'Break quantities',
+      '25, x',
+      'break quantities must be whole numbers of pieces such as 25, 50, 100, got "25, x"',
+    ],
+  ])('readShop refuses %s of %s', (label, value, expected) => {
+    const { problems } = readShop([[label, value, '']]);
+    expect(problems.map(({ error }) => sentence(error))).toEqual([expected]);
+  });
+
+  test('a shop can keep its book in every currency that amounts are written in, and no other', () => {
+    expect(SETTINGS.currency.choices).toEqual(Object.keys(CURRENCIES));
+    const { problems } = readShop([['Currency', 'XYZ', '']]);
+    expect(problems).toHaveLength(1);
   });
 
   test('readShop lists a refused value by its row and goes on with the default', () => {

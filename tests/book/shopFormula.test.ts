@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { shopFormula } from '../../shared/book/shopFormula.ts';
+import { SETTINGS } from '../../shared/book/settings.ts';
+import { moneyUnitFormula, shopFormula } from '../../shared/book/shopFormula.ts';
 
 const LABELS = ['Elevation', 'Mold top above boiling', 'Boiling point here'];
 const rowOf = (label: string) => 4 + LABELS.indexOf(label);
@@ -18,5 +19,13 @@ describe('shopFormula', () => {
     expect(shopFormula('topReads', 'US', rowOf)).toBe(
       '=B6+B5*IF(C5=C6, 1, IF(C5="°C", 1.8, 1/1.8))',
     );
+  });
+});
+
+describe('moneyUnitFormula', () => {
+  test('names the shop’s currency, and what a price is for', () => {
+    const row = () => 44;
+    expect(moneyUnitFormula(SETTINGS.moldWear, row)).toBe('=B44&" per round and mold"');
+    expect(moneyUnitFormula(SETTINGS.minimumOrder, row)).toBe('=B44');
   });
 });
