@@ -50,7 +50,8 @@ function textArgument(value: CellArgument, field: string): string {
   if (isErrorCell(cell))
     throw new InputError({ field, rule: { kind: 'form', wanted: 'free of errors' }, value: cell });
   if (typeof cell === 'string' || typeof cell === 'number') return String(cell).trim();
-  throw new InputError({ field, rule: { kind: 'form', wanted: 'text in one cell' }, value: cell });
+  const got = isRange(cell) ? 'a range' : cell;
+  throw new InputError({ field, rule: { kind: 'form', wanted: 'text in one cell' }, value: got });
 }
 
 type DayOf = (date: Date) => string;

@@ -11,7 +11,7 @@ function black(book: Ledger): MaterialStock {
   return stock;
 }
 
-function stockAfter(...records: Parameters<typeof moveRows>): MaterialStock {
+function stockAfter(...records: readonly MoveRow['record'][]): MaterialStock {
   return black(ledger(moveRows(...records), BLACK));
 }
 
