@@ -63,16 +63,10 @@ export function splitMinor(total: number, weights: readonly number[]): readonly 
   const parts = exact.map(Math.floor);
   const order = exact
     .map((part, index) => ({ index, remainder: part - Math.floor(part) }))
-    .filter(({ index }) => (shares[index] ?? 0) > 0)
     .sort((one, other) => other.remainder - one.remainder || one.index - other.index);
-  // The last binary digit can lift a part to a whole number it never reached: then there is one too many to take back.
-  let left = Math.abs(total) - parts.reduce((all, part) => all + part, 0);
-  const step = Math.sign(left);
-  for (const { index } of step < 0 ? order.reverse() : order) {
-    if (left === 0) break;
-    parts[index] = (parts[index] ?? 0) + step;
-    left -= step;
-  }
+  // What is left is the sum of the remainders, so fewer parts than have one: a weight of 0 is never reached.
+  const left = Math.abs(total) - parts.reduce((all, part) => all + part, 0);
+  for (const { index } of order.slice(0, left)) parts[index] = (parts[index] ?? 0) + 1;
   return parts.map((part) => (total < 0 ? 0 - part : part));
 }
 

@@ -10,5 +10,5 @@ export function sayMoney(minor: number, currency: CurrencyCode): string {
   const whole = figures.slice(0, figures.length - digits);
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, group);
   const fraction = digits > 0 ? point + figures.slice(-digits) : '';
-  return (minor < 0 ? '-' : '') + pattern.replace('#', () => grouped + fraction);
+  return (minor < 0 ? '-' : '') + pattern.replace('#', grouped + fraction);
 }
