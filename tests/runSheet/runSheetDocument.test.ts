@@ -163,7 +163,7 @@ describe('runSheetDocument', () => {
       'Mold top must read: 215 °F (water boils here at 209 °F)',
     ]);
     expect(linesOf(document, 'plate')).toEqual([
-      'Hot about 20 min after switching on.',
+      'Hot about 21 min after switching on.',
       'Read the mold top with a surface probe, or infrared on tape or matt paint: bare metal reads far too low.',
       'Cook each cup to 351 °F in 4 short bursts, about 1 min 40 s in all; stir between.',
     ]);
