@@ -22,7 +22,7 @@ export function usedView(store: Store): HTMLElement {
     el(
       'p',
       {},
-      `Order ${use.order}: ${sayCount(use.poured, 'piece')} poured, ${use.good} good. Planned amounts for them stand below: put in what you weighed. Blank takes nothing out.`,
+      `Order ${use.order}: ${sayCount(use.poured, 'piece')} poured, ${use.good} good. Planned amounts for them stand below: put in what you weighed, also as 12.5 g or 6 drops. Blank takes nothing out.`,
     ),
     ...(isFresh ? [] : [postedNote()]),
     ...[...use.assumptions, ...use.gaps].map((text) => el('p', { class: 'small' }, sentence(text))),
@@ -94,7 +94,6 @@ function amountInput(line: UseLine, reason: UseReason, id: string, store: Store)
     // Fields of several materials read alike: the ear hears which one it is.
     'aria-label': `${label}, ${line.material}`,
     type: 'text',
-    inputmode: 'decimal',
     autocomplete: 'off',
     maxlength: '40',
     value: amounts[field] ?? '',

@@ -244,3 +244,28 @@ describe('readStock and the purchase list', () => {
     });
   });
 });
+
+describe('the stock functions in cells', () => {
+  test('read the days of the workbook’s own zone, and agree with the panel', async () => {
+    const ask = async (cell: string, formula: string) => {
+      book.host.type('Plates', cell, formula);
+      await book.host.settled();
+    };
+    await ask('AA1', '=POUR_STOCK("lots", \'Stock moves\'!A1:K, Materials!A1:Q, Shop!A1:C)');
+    const lots = book.host.values('Plates', 'AA1:AF3');
+    expect(lots[1]?.slice(0, 3)).toEqual(['Plastisol medium', 'PM-2610', '2026-10-19']);
+    await ask('AA1', '');
+    await ask('AA1', '=POUR_LOTS("pm-2611", \'Stock moves\'!A1:K, Materials!A1:Q)');
+    expect(book.host.values('Plates', 'AA2:AJ2')[0]?.slice(1, 9)).toEqual([
+      'PM-2611',
+      '',
+      '',
+      'purchase',
+      2,
+      'gal',
+      '2026-11-09',
+      30,
+    ]);
+    await ask('AA1', '');
+  });
+});

@@ -1,11 +1,11 @@
 import type { RecordOf } from '../../book/column.ts';
-import { parseNumber } from '../../book/parseCell.ts';
 import { trimmed } from '../../book/tableCells.ts';
 import type { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
 import { nameKey } from '../../runSheet/bookIndex.ts';
 import type { RunUse, UseLine, UseReason } from './runUse.ts';
+import { typedAmount } from './typedAmount.ts';
 
 type MoveRecord = RecordOf<typeof STOCK_MOVES>;
 
@@ -14,9 +14,6 @@ export interface TypedAmounts {
   readonly used: Readonly<Record<string, string>>;
   readonly scrapped: Readonly<Record<string, string>>;
 }
-
-/** Most of one material that one run can take, in any pack unit. */
-const MOST = 1e6;
 
 interface FieldProblem {
   readonly field: string;
@@ -71,7 +68,8 @@ function amountOf(
     return reason === 'used' && text === undefined ? line.planned : 0;
   const field = `${line.material} ${reason}`;
   try {
-    return parseNumber(text, field, { atLeast: 0, atMost: MOST }, undefined);
+    const { material, unit, facts } = line;
+    return typedAmount(text, field, { ...facts, material, packUnit: unit });
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     problems.push({ field: amountField(reason, line.key), text: describe(error) });

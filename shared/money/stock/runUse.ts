@@ -1,7 +1,7 @@
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { indexBook, nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
 import { formatPlain } from '../../units/format.ts';
-import type { PackUnit } from '../packAmount.ts';
+import type { PackFacts, PackUnit } from '../packAmount.ts';
 import type { Ledger, LotPart, MaterialStock, PostedMove } from './ledgerTypes.ts';
 import { orderUses } from './orderUses.ts';
 
@@ -23,6 +23,8 @@ export interface UseLine {
   /** For the pieces that the run poured. */
   readonly planned: number;
   readonly onHand: number;
+  /** What turns a weighed amount into the pack unit. */
+  readonly facts: Pick<PackFacts, 'density' | 'dropVolume'>;
   /** Taken out for this run before; absent while nothing was. */
   readonly used?: Posted;
   readonly scrapped?: Posted;
@@ -65,12 +67,14 @@ export function runUse(book: MoneyBook, stock: Ledger, row: OrderRow, run: strin
       move.run !== '' &&
       nameKey(move.run) !== nameKey(run),
   );
-  const found = orderUses(indexBook(book), row, book.supplies, { poured, good, isOrderSupplied });
+  const index = indexBook(book);
+  const found = orderUses(index, row, book.supplies, { poured, good, isOrderSupplied });
   if (found.kind === 'missing') return { kind: 'none', because: found.missing.map(missingWords) };
   const { uses, assumptions, gaps } = found;
   const own = stock.moves.filter((move) => nameKey(move.run) === nameKey(run));
   const lines = uses.map(({ amount, ...use }): UseLine => {
     const held = stock.stocks.get(use.key);
+    const { density, dropVolume } = index.materials.get(use.key)?.record ?? {};
     const moves = own.filter(({ key }) => key === use.key);
     const used = postedOf(moves, 'used');
     const scrapped = postedOf(moves, 'scrapped');
@@ -79,6 +83,10 @@ export function runUse(book: MoneyBook, stock: Ledger, row: OrderRow, run: strin
       ...use,
       planned: amount,
       onHand: held?.onHand ?? 0,
+      facts: {
+        ...(density === undefined ? {} : { density }),
+        ...(dropVolume === undefined ? {} : { dropVolume }),
+      },
       ...(used ? { used } : {}),
       ...(scrapped ? { scrapped } : {}),
       ...(note === undefined ? {} : { note }),
