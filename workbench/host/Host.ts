@@ -41,7 +41,7 @@ export type UiRequest =
  * `params.unitId` left as it is (every window uses the unit id of the snapshot). They are
  * `formula.mutation.set-array-formula-data` (spilled cells and their extents, the whole workbook's),
  * `sheet.mutation.set-range-values` (values of formula cells, one per sheet) and, in a snapshot only,
- * `workbench.protections`, which is no Univer mutation: see {@link Operation}.
+ * `workbench.protections` and `workbench.charts`, which are no Univer mutations: see {@link Operation}.
  */
 export interface LocalMutation {
   readonly id: string;
@@ -67,11 +67,27 @@ export interface ProtectedRange {
 }
 
 /**
+ * A column chart, in the params of `workbench.charts`: the whole list, replacing the last. Rows and columns count from 0,
+ * ends included; the first range names the groups, each further one is a series; `headers` rows at the top name it.
+ */
+export interface ShownChart {
+  readonly id: number;
+  /** Univer's id of the sheet it stands on. */
+  readonly sheet: string;
+  readonly title: string;
+  readonly headers: number;
+  readonly ranges: readonly {
+    readonly sheet: string;
+    readonly box: NonNullable<ProtectedRange['box']>;
+  }[];
+}
+
+/**
  * A change to the workbook: a Univer mutation, numbered in the order in which the host applied it.
  *
  * A window runs it with `syncExecuteCommand(id, params, { fromCollab: true, fromChangeset: true })`, except its own
- * (`origin` equals its name), which it made already. `workbench.protections` is the one id Univer does not know; its params
- * are `readonly ProtectedRange[]`. Notes stand in a cell's `custom.note`.
+ * (`origin` equals its name), which it made already. Univer does not know the ids `workbench.protections`, whose params
+ * are `readonly ProtectedRange[]`, and `workbench.charts`, with `readonly ShownChart[]`. Notes stand in a cell's `custom.note`.
  *
  * A window's own grid must read open ranges (`A2:A`) as the host does, or its inserted rows leave them behind: run
  * `readOpenRanges(injector.get(LexerTreeBuilder))` and `keepOpenRanges(commandService, SetRangeValuesMutation.id)` of

@@ -19,29 +19,51 @@ export interface Metadata {
   readonly value: string;
 }
 
+/** A column chart on a sheet. Its ranges are columns of one cell width, the first naming the groups. */
+export interface Chart {
+  readonly id: number;
+  /** The sheet it stands on. */
+  readonly sheet: string;
+  readonly title: string;
+  /** Rows at the top of each range that name it. */
+  readonly headers: number;
+  readonly ranges: readonly { readonly sheet: string; readonly box: Box }[];
+}
+
 /** What a platform spreadsheet holds and Univer does not. */
 export interface Extras {
   readonly protections: readonly Protection[];
   readonly metadata: readonly Metadata[];
+  readonly charts: readonly Chart[];
   readonly properties: Readonly<Record<string, string>>;
 }
 
-export const NO_EXTRAS: Extras = { protections: [], metadata: [], properties: {} };
+export const NO_EXTRAS: Extras = {
+  protections: [],
+  metadata: [],
+  charts: [],
+  properties: {},
+};
 
-/** Protected ranges move with the rows and columns around them, and go when all their cells go. */
+/** Protected ranges and those of charts move with the rows and columns around them, and go when all their cells go. */
 export function followLayout(extras: Extras, mutation: IMutationInfo): Extras {
-  if (extras.protections.length === 0 && extras.metadata.length === 0) return extras;
+  const { protections, metadata, charts } = extras;
+  if (protections.length + metadata.length + charts.length === 0) return extras;
   if (mutation.id === sheets.RemoveSheetMutation.id) return withoutSheet(extras, mutation);
   const axis = AXES[mutation.id];
   if (!axis) return extras;
   // The four ids above carry a sheet and a range.
   const { subUnitId, range } = mutation.params as { subUnitId: string; range: Box };
-  const protections = extras.protections.flatMap((item) => {
+  const moved = <Item extends { readonly sheet: string; readonly box?: Box }>(item: Item) => {
     if (item.sheet !== subUnitId || !item.box) return [item];
     const box = moveBox(item.box, range, axis);
     return box ? [{ ...item, box }] : [];
-  });
-  return { ...extras, protections };
+  };
+  return {
+    ...extras,
+    protections: protections.flatMap(moved),
+    charts: charts.map((chart) => ({ ...chart, ranges: chart.ranges.flatMap(moved) })),
+  };
 }
 
 interface Axis {
@@ -77,5 +99,6 @@ function withoutSheet(extras: Extras, mutation: IMutationInfo): Extras {
     ...extras,
     protections: extras.protections.filter((item) => item.sheet !== subUnitId),
     metadata: extras.metadata.filter((item) => item.sheet !== subUnitId),
+    charts: extras.charts.filter((item) => item.sheet !== subUnitId),
   };
 }

@@ -8,6 +8,9 @@ import { sheets } from './univer.ts';
 /** Id of the operation that tells windows which ranges are protected. */
 export const PROTECTIONS = 'workbench.protections';
 
+/** Id of the operation that tells windows which charts there are. */
+export const CHARTS = 'workbench.charts';
+
 /** The workbook with its sequence of operations, and the calculation that follows each. */
 export interface HostState {
   readonly engine: Engine;
@@ -48,6 +51,7 @@ const SILENT: readonly string[] = [
   sheets.AddWorksheetMergeMutation.id,
   sheets.RemoveWorksheetMergeMutation.id,
   PROTECTIONS,
+  CHARTS,
 ];
 
 export function hostState(
@@ -82,7 +86,8 @@ export function hostState(
   function change(part: Partial<Extras>) {
     extras = { ...extras, ...part };
     if (part.protections) record({ id: PROTECTIONS, params: [...part.protections] }, 'host');
-    else for (const listener of changed) listener();
+    if (part.charts) record({ id: CHARTS, params: [...part.charts] }, 'host');
+    if (!part.protections && !part.charts) for (const listener of changed) listener();
   }
 
   function schedule() {

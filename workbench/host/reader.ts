@@ -3,7 +3,7 @@ import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './book.ts'
 import { cellContent, cellText, isDateMark, typedCell } from './cells.ts';
 import type { FunctionCalls } from './functionRunner.ts';
 import type { Host } from './Host.ts';
-import { type HostState, PROTECTIONS } from './hostState.ts';
+import { CHARTS, type HostState, PROTECTIONS } from './hostState.ts';
 import { firstBroken } from './platform/validation.ts';
 
 type Reader = Pick<Host, 'snapshot' | 'values' | 'texts' | 'type' | 'cellMessage' | 'sheets'>;
@@ -33,7 +33,11 @@ export function reader(state: HostState, functions: FunctionCalls, zone: string)
     snapshot: () => ({
       sequence: state.sequence(),
       workbook: engine.save(),
-      values: [...engine.results(), { id: PROTECTIONS, params: state.extras().protections }],
+      values: [
+        ...engine.results(),
+        { id: PROTECTIONS, params: state.extras().protections },
+        { id: CHARTS, params: state.extras().charts },
+      ],
     }),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
     values: (sheet, range) =>

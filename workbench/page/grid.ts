@@ -12,9 +12,11 @@ import {
   SheetsSelectionsService,
 } from '@univerjs/sheets';
 import { ILayoutService } from '@univerjs/ui';
-import { type Box, formatA1, parseA1 } from '../host/a1.ts';
+import { skip } from 'rxjs';
+import { type Box, formatA1 } from '../host/a1.ts';
 import type { Host, LocalMutation, Operation, Selection } from '../host/Host.ts';
 import type { WindowMutation } from '../server/messages.ts';
+import { locate, reading } from './gridReading.ts';
 import { rowHeights } from './rowHeights.ts';
 import { startUniver } from './startUniver.ts';
 
@@ -29,6 +31,8 @@ export interface Grid {
   /** Text the grid shows in a cell. */
   shown(sheet: string, cell: string): string;
   note(sheet: string, cell: string): string | undefined;
+  /** Values of the cells of a sheet, by its id; blank is "". */
+  values(sheet: string, box: Box): readonly (readonly (string | number)[])[];
   sheets(): readonly string[];
   /** The selection with the sheet's id and counted from zero. */
   target(): { readonly sheet: string; readonly box: Box };
@@ -42,6 +46,8 @@ interface GridListeners {
   /** A change the person at this window made. */
   readonly changed: (mutation: WindowMutation) => void;
   readonly selected: () => void;
+  /** Another sheet came to the front. */
+  readonly activated: () => void;
 }
 
 /** Changes each window works out for itself from the cells' content. */
@@ -76,6 +82,8 @@ export function startGrid(
   });
   const fitRows = rowHeights(workbook, commands, injector);
   workbook.activeSheet$.subscribe(fitRows);
+  // The first is the sheet in front now, before anybody listens.
+  workbook.activeSheet$.pipe(skip(1)).subscribe(() => listeners.activated());
   selections.selectionChanged$.subscribe(() => listeners.selected());
 
   function run(mutation: LocalMutation, options: Record<string, boolean>) {
@@ -166,28 +174,5 @@ function fill(range: Box, rows: number, columns: number): Box {
     startColumn: or(range.startColumn, 0),
     endRow: or(range.endRow, rows - 1),
     endColumn: or(range.endColumn, columns - 1),
-  };
-}
-
-function locate(workbook: Workbook, name: string, range: string) {
-  const sheet = workbook.getSheetBySheetName(name);
-  if (!sheet) throw new Error(`there is no sheet ${name}`);
-  const box = parseA1(range, { rows: sheet.getRowCount(), columns: sheet.getColumnCount() });
-  if (!box) throw new Error(`there is no range ${range} in ${name}`);
-  return { sheet, box };
-}
-
-function reading(workbook: Workbook): Pick<Grid, 'shown' | 'note' | 'sheets'> {
-  return {
-    sheets: () => workbook.getSheets().map((sheet) => sheet.getName()),
-    shown: (name, cell) => {
-      const { sheet, box } = locate(workbook, name, cell);
-      return String(sheet.getCell(box.startRow, box.startColumn)?.v ?? '');
-    },
-    note: (name, cell) => {
-      const { sheet, box } = locate(workbook, name, cell);
-      const note: unknown = sheet.getCellRaw(box.startRow, box.startColumn)?.custom?.['note'];
-      return typeof note === 'string' && note !== '' ? note : undefined;
-    },
   };
 }

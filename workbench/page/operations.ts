@@ -1,5 +1,5 @@
-import type { Operation, ProtectedRange } from '../host/Host.ts';
-import { PROTECTIONS } from '../server/messages.ts';
+import type { Operation, ProtectedRange, ShownChart } from '../host/Host.ts';
+import { CHARTS, PROTECTIONS } from '../server/messages.ts';
 import type { ChangeQueue } from './changeQueue.ts';
 import type { Grid } from './grid.ts';
 
@@ -17,6 +17,7 @@ export function operations(parts: {
   readonly grid: Pick<Grid, 'take'>;
   readonly queue: ChangeQueue;
   readonly protect: (ranges: readonly ProtectedRange[]) => void;
+  readonly charts: (list: readonly ShownChart[]) => void;
   readonly startAgain: (because: string) => void;
 }): (operation: Operation) => void {
   const { grid, queue } = parts;
@@ -27,6 +28,11 @@ export function operations(parts: {
     if (operation.id === PROTECTIONS) {
       // The host's contract says what this operation carries.
       parts.protect(operation.params as readonly ProtectedRange[]);
+      return;
+    }
+    if (operation.id === CHARTS) {
+      // The host's contract says what this operation carries.
+      parts.charts(operation.params as readonly ShownChart[]);
       return;
     }
     if (!own) {

@@ -1,8 +1,9 @@
-import type { LocalMutation, MenuItem, ProtectedRange } from '../host/Host.ts';
-import { PROTECTIONS, type ToWindow } from '../server/messages.ts';
+import type { LocalMutation, MenuItem, ProtectedRange, ShownChart } from '../host/Host.ts';
+import { CHARTS, PROTECTIONS, type ToWindow } from '../server/messages.ts';
 import { addOnCalls } from './addOnCalls.ts';
 import { cellLine } from './cellLine.ts';
 import { changeQueue } from './changeQueue.ts';
+import { charts } from './charts.ts';
 import type { Connection } from './connection.ts';
 import { dialogs } from './dialogs.ts';
 import { part } from './element.ts';
@@ -45,19 +46,31 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
       state.now({ waiting: queue.waiting() });
     },
     selected: () => cell.look(),
+    activated: () => drawn.look(),
   });
   const cell = cellLine(part('cell'), grid, connection);
+  const drawn = charts(part('charts'), grid);
   const boxes = dialogs(calls.call, grid.focus);
   const panel = sidebar(part('sidebar'), calls.call, grid.focus);
   const show = showRequests({ boxes, panel, grid, connection });
   const protect = protections(grid.commands, boxes.confirmEdit, grid.target);
-  const operation = operations({ window: start.window, grid, queue, protect, startAgain });
+  const operation = operations({
+    window: start.window,
+    grid,
+    queue,
+    protect,
+    charts: drawn.take,
+    startAgain,
+  });
 
   function values(list: readonly LocalMutation[]) {
-    grid.calculated(list.filter((value) => value.id !== PROTECTIONS));
+    grid.calculated(list.filter((value) => value.id !== PROTECTIONS && value.id !== CHARTS));
     const ranges = list.find((value) => value.id === PROTECTIONS);
     // The host's contract says what this entry carries.
     if (ranges) protect(ranges.params as readonly ProtectedRange[]);
+    const shown = list.find((value) => value.id === CHARTS);
+    // And what this one does.
+    if (shown) drawn.take(shown.params as readonly ShownChart[]);
   }
 
   async function run(label: string, name: string) {
@@ -77,6 +90,7 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
         values(message.values);
         state.now({ calculated: message.sequence });
         cell.look();
+        drawn.look();
         return;
       case 'applied':
         queue.applied(message.batch);

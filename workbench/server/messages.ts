@@ -78,3 +78,6 @@ export type ToWindow =
 
 /** Id of the operation that lists the protected ranges, which the grid does not know. */
 export const PROTECTIONS = 'workbench.protections';
+
+/** Id of the operation that lists the charts, which the grid does not know either. */
+export const CHARTS = 'workbench.charts';

@@ -5,15 +5,17 @@ import { operations } from '../../../workbench/page/operations.ts';
 function windowNamed(window: string, waiting: () => number) {
   const taken: string[] = [];
   const protectedBy: unknown[] = [];
+  const charts: unknown[] = [];
   const again: string[] = [];
   const take = operations({
     window,
     grid: { take: (operation) => taken.push(`${operation.sequence} ${operation.id}`) },
     queue: { add: () => {}, saw: () => {}, applied: () => {}, waiting },
     protect: (ranges) => protectedBy.push(ranges),
+    charts: (list) => charts.push(list),
     startAgain: (because) => again.push(because),
   });
-  return { take, taken, protectedBy, again };
+  return { take, taken, protectedBy, charts, again };
 }
 
 const operation = (

@@ -2,6 +2,7 @@ import { findRange, sheetNamed, sheetNumber, usedSize } from '../book.ts';
 import { SELF } from '../standIn/protocol.ts';
 import { sheets, sheetsFilter } from '../univer.ts';
 import { flag, optionalText, optionalWhole, text, whole } from './args.ts';
+import { chartsOf, insertChart, newChart, removeChart } from './chart.ts';
 import { addMetadata, metadataOf } from './metadata.ts';
 import { addProtection, protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
@@ -89,6 +90,10 @@ export const SHEET: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
   ),
   protect: write((session, ref) => addProtection(session, ref.sheet, undefined)),
   getProtections: answer((session, ref, args) => protectionsOf(session, ref.sheet, text(args, 0))),
+  newChart: answer((_session, ref) => newChart(ref.sheet)),
+  insertChart: write((session, ref, args) => insertChart(session, ref.sheet, args)),
+  getCharts: answer((session, ref) => chartsOf(session, ref.sheet)),
+  removeChart: write((session, _ref, args) => removeChart(session, args)),
   addDeveloperMetadata: write((session, ref, args) => addMetadata(session, ref.sheet, args)),
   getDeveloperMetadata: answer((session, ref) => metadataOf(session, ref.sheet)),
   getFilter: answer((session, ref) =>

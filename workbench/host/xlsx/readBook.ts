@@ -35,7 +35,7 @@ export async function readBook(bytes: Uint8Array, unit: string, name: string): P
     sheets: Object.fromEntries(read.map((item) => [item.id, item.data])),
   };
   const setup = [...read.flatMap((item) => sheetSetup(unit, item)), ...namesSetup(unit, file)];
-  return { workbook, setup, extras: hidden?.extras ?? NO_EXTRAS };
+  return { workbook, setup, extras: { ...NO_EXTRAS, ...hidden?.extras } };
 }
 
 interface ReadSheet {
