@@ -15,7 +15,7 @@ export const PLAN_TABLES = [
   'pourLog',
 ] as const;
 
-export type PlanTableKey = (typeof PLAN_TABLES)[number];
+type PlanTableKey = (typeof PLAN_TABLES)[number];
 
 /** Raw cells of each sheet, heading row first, as one read from the platform gives them. */
 export type BookCells = Readonly<Record<PlanTableKey | 'shop', readonly (readonly CellValue[])[]>>;

@@ -1,4 +1,6 @@
 import { CURRENCY_CODES } from '../money/currency.ts';
+import { EXCISE_IN } from '../money/excise/exciseLine.ts';
+import { EXCISE_BASES, EXCISE_CHOICES } from '../money/excise/exciseTerms.ts';
 import type { Setting } from './setting.ts';
 
 /** What costs, prices, quotes and taxes follow from. Amounts are in the workbook's currency. */
@@ -149,7 +151,7 @@ export const MONEY_SETTINGS = {
   excise: {
     kind: 'choice',
     label: 'Excise tax',
-    choices: ['by currency', 'on', 'off'],
+    choices: EXCISE_CHOICES,
     value: 'by currency',
     about:
       'US federal manufacturers excise tax on sport fishing equipment (26 USC 4161(a)). By currency: on where the currency is USD. Ask a tax adviser.',
@@ -166,7 +168,7 @@ export const MONEY_SETTINGS = {
   exciseBase: {
     kind: 'choice',
     label: 'Excise on retail sales',
-    choices: ['sale price', 'constructive price'],
+    choices: EXCISE_BASES,
     value: 'sale price',
     about:
       'What the tax is taken on when you sell to the angler: the sale price, or a constructive price, a share of it. Ask a tax adviser.',
@@ -184,7 +186,7 @@ export const MONEY_SETTINGS = {
   exciseIn: {
     kind: 'choice',
     label: 'Excise is',
-    choices: ['inside the price', 'added to the price'],
+    choices: EXCISE_IN,
     value: 'inside the price',
     about: 'Whether the price that you agree on holds the tax or the tax comes on top of it.',
   },

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
-import { planBreaks } from '../../shared/money/planBreaks.ts';
 import { type OrderMoney, planMoney } from '../../shared/money/planMoney.ts';
+import { quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import { planRow } from '../../shared/runSheet/planOrder.ts';
 import { DEMO, withChange } from '../runSheet/demoBook.ts';
 import { type CostChanges, costBook, costs } from './cost/costBook.ts';
@@ -160,48 +160,43 @@ describe('planMoney', () => {
   });
 });
 
-describe('planBreaks', () => {
-  test('are the prices that orders of those quantities would get, and the order’s own', () => {
+describe('the quantities of a quote', () => {
+  test('cost what orders of those quantities would cost, and the order’s own is among them', () => {
     const book = demoMoneyBook();
-    const index = indexCosts(book);
     const row = book.orders[9];
     if (row === undefined) throw new Error('no such order');
-    const money = planMoney(index, row);
-    if (money.kind === 'missing') throw new Error('no plan');
-    const breaks = planBreaks(index, row, money);
-    expect(breaks.map(({ quantity }) => quantity)).toEqual([25, 50, 100, 120, 250]);
-    for (const { quantity, price } of breaks) {
+    const facts = quoteFacts(indexCosts(book), row);
+    if ('missing' in facts) throw new Error('no plan');
+    expect(facts.quantities.map(({ quantity }) => quantity)).toEqual([25, 50, 100, 120, 250]);
+    for (const { quantity, carried, cost } of facts.quantities) {
       const alone = { ...row, record: { ...row.record, quantity } };
       const own = planMoney(indexCosts(book), alone);
-      expect(own.kind === 'money' && own.price).toEqual(price);
+      expect(own).toMatchObject({ carried, cost: { total: cost } });
     }
   });
 
-  test('a quantity that no number of pieces reaches has no price, and says why', () => {
+  test('one that no number of pieces reaches has no cost, and says why', () => {
     const pourLog = [{ mold: 'Ribbed 4 in', pattern: 'Creek minnow', poured: 400, good: 6 }];
-    const shop = { breakQuantities: '2, 5000' };
-    const index = costs({ pourLog, shop });
+    const index = costs({ pourLog, shop: { breakQuantities: '5000' } });
     const [row] = index.index.book.orders;
-    const money = row && planMoney(index, { ...row, record: { ...row.record, quantity: 2 } });
-    if (row === undefined || money?.kind !== 'money') throw new Error('no plan');
-    const [few, many] = planBreaks(index, row, money);
-    expect(few?.price.kind).toBe('price');
-    expect(many?.price).toEqual({
-      kind: 'no price',
+    const facts = row && quoteFacts(index, { ...row, record: { ...row.record, quantity: 2 } });
+    if (facts === undefined || 'missing' in facts) throw new Error('no plan');
+    const [few, many] = facts.quantities;
+    expect(few?.cost).toBeGreaterThan(0);
+    expect(many).toEqual({
+      quantity: 5000,
       because: expect.stringMatching(
         /^no number of pieces of Creek minnow in Ribbed 4 in is enough/,
       ),
     });
   });
 
-  test('four breaks take far less than 150 ms once the order is planned', () => {
+  test('an order and four breaks take far less than 150 ms', () => {
     const book = demoMoneyBook();
     const times = book.orders.map((row) => {
       const index = indexCosts(book);
-      const money = planMoney(index, row);
-      if (money.kind === 'missing') throw new Error('no plan');
       const start = process.cpuUsage().user;
-      expect(planBreaks(index, row, money).length).toBeGreaterThanOrEqual(4);
+      expect(quoteFacts(index, row)).toHaveProperty('quantities');
       return (process.cpuUsage().user - start) / 1000; // [ms] of this process alone, whatever else the machine does
     });
     const [middle = 0] = times.sort((one, other) => one - other).slice(6);

@@ -1,9 +1,6 @@
+import { EXCISE_STATUSES } from '../../money/excise/exciseLine.ts';
+import { SALE_KINDS } from '../../money/excise/exciseTerms.ts';
 import type { Column } from '../column.ts';
-
-/** Who buys: the sales tax and the base of the excise tax follow from it. */
-export const SALE_KINDS = ['wholesale', 'retail'] as const;
-
-export const EXCISE_STATUSES = ['taxable', 'exempt', 'export', 'further manufacture'] as const;
 
 /** Columns of *Orders* about price, tax and the days that the books go by; typed, or written by the add-on. */
 export const ORDERS_MONEY = {

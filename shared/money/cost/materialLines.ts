@@ -72,7 +72,7 @@ function lineOf(index: BookIndex, used: Used, prices: UnitCosts) {
 function amountOf(mass: number, record: MaterialRecord, usual: number, assumptions: string[]) {
   const bench = { kind: 'mass', mass } as const;
   const known = packAmount(bench, record);
-  const found = known.kind === 'amount' ? known : packAmount(bench, { ...record, density: record.density ?? usual });
+  const found = known.kind === 'amount' ? known : packAmount(bench, { ...record, density: usual });
   if (found.kind === 'no answer') {
     assumptions.push(`${found.because}; until then it counts as 0.`);
     return undefined;

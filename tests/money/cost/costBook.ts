@@ -23,7 +23,7 @@ export const PRICED: readonly MaterialRecord[] = [
   { material: 'Label', kind: 'label', packSize: 100, packUnit: 'each', packPrice: 3 },
 ];
 
-export const SUPPLIES: readonly SupplyRecord[] = [
+const SUPPLIES: readonly SupplyRecord[] = [
   { material: 'Zip bag', amount: 1, per: 'pack' },
   { mold: 'Ribbed 4 in', material: 'Worm hook', amount: 1, per: 'piece' },
   { mold: 'Paddle 3 in', material: 'Worm hook', amount: 2, per: 'piece' },
