@@ -1,3 +1,4 @@
+import { booksView } from '../views/booksView.ts';
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
@@ -66,6 +67,8 @@ function viewOf(store: Store): HTMLElement {
       return stockView(store);
     case 'quote':
       return quoteView(store);
+    case 'books':
+      return booksView(store);
   }
 }
 

@@ -1,3 +1,4 @@
+import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
@@ -13,7 +14,7 @@ interface Notice {
 
 /** Everything that is on show. */
 export interface PageState {
-  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock' | 'quote';
+  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock' | 'quote' | 'books';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -42,6 +43,7 @@ export interface PageState {
   readonly lotName: string;
   readonly trace: TraceAnswer | undefined;
   readonly quote: QuoteOnShow | undefined;
+  readonly books: BooksOnShow | undefined;
 }
 
 export const FIRST_STATE: PageState = {
@@ -64,4 +66,5 @@ export const FIRST_STATE: PageState = {
   lotName: '',
   trace: undefined,
   quote: undefined,
+  books: undefined,
 };

@@ -1,5 +1,5 @@
-import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
+import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
 import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
 import { sayCount } from '../../shared/runSheet/say.ts';
 import type { AnswerOf, PayloadOf, Problem, Verb } from '../../shared/verbs/verbs.ts';

@@ -8,9 +8,10 @@ import {
   readSelected,
   seeHeat,
 } from '../page/actions.ts';
+import { openBooks } from '../page/booksActions.ts';
 import { button, el } from '../page/el.ts';
-import { sentence } from '../page/sentence.ts';
 import { openQuote } from '../page/quoteActions.ts';
+import { sentence } from '../page/sentence.ts';
 import { openStock } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
 import { openTrials } from '../page/trialActions.ts';
@@ -31,11 +32,23 @@ export function planView(store: Store): HTMLElement {
     { id: 'trials', label: 'Trials of your own', isOff },
     () => void openTrials(store),
   );
-  const quote = button({ id: 'quote', label: quoteLabel(plan), isOff }, () =>
-    void openQuote(store, plan === undefined || plan.order === '' ? {} : { order: plan.order }),
+  const quote = button(
+    { id: 'quote', label: quoteLabel(plan), isOff },
+    () =>
+      void openQuote(store, plan === undefined || plan.order === '' ? {} : { order: plan.order }),
   );
+  const books = button({ id: 'books', label: 'Books', isOff }, () => void openBooks(store));
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
-  return el('div', {}, read, ...(plan ? bodyOf(plan, store) : [emptyText()]), quote, stock, trials);
+  return el(
+    'div',
+    {},
+    read,
+    ...(plan ? bodyOf(plan, store) : [emptyText()]),
+    quote,
+    stock,
+    books,
+    trials,
+  );
 }
 
 function quoteLabel(plan: PlanResult | undefined): string {

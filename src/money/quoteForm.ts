@@ -35,7 +35,7 @@ function ofOrder(book: QuoteBook, row: OrderRow): Partial<QuoteForm> {
   const notQuotable = whyNotQuotable(record);
   return {
     order: record.order ?? '',
-    values: { by: 'target margin', aim: percent(book.shop.targetMargin), ...typedTerms(row) },
+    values: { ...startingAim(book, row), ...typedTerms(row) },
     ...('missing' in facts ? { missing: facts.missing } : { facts }),
     ...(notQuotable === undefined ? {} : { notQuotable }),
     ...(record.quote === undefined ? {} : { quoted: quotedBefore(book, row) }),
@@ -43,6 +43,14 @@ function ofOrder(book: QuoteBook, row: OrderRow): Partial<QuoteForm> {
       ? {}
       : { accepted: { on: record.acceptedOn, ...agreedOf(planMoney(costs, row)) } }),
   };
+}
+
+/** An order that was quoted opens at the price that the customer was told. */
+function startingAim(book: QuoteBook, row: OrderRow): QuoteValues {
+  const each = quoteOf(book, row)?.record.each;
+  if (each !== undefined && row.record.acceptedOn === undefined)
+    return { by: 'price of a piece', aim: String(each) };
+  return { by: 'target margin', aim: percent(book.shop.targetMargin) };
 }
 
 function agreedOf(money: ReturnType<typeof planMoney>) {

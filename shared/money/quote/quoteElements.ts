@@ -58,7 +58,7 @@ function breaksOf(breaks: QuoteDocument['breaks']): PlainElement {
       element('td', 'amount', [pieces]),
     ]),
   );
-  return section('breaks', 'Other quantities, same pattern and mold', [
+  return section('breaks', 'Price by quantity, same pattern and mold', [
     element('table', 'steps', [
       element('thead', '', [element('tr', '', heads)]),
       element('tbody', '', rows),

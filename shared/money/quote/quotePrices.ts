@@ -60,11 +60,10 @@ function priced(
 
 /** Terms at which other quantities are sold; undefined where the typed price says nothing about them. */
 function termsOfOthers(carried: number, quantity: number, terms: PriceTerms) {
-  const { aim, currency, excise } = terms;
+  const { aim, currency } = terms;
   if (aim.by !== 'price') return terms;
-  const taxInside = excise.taxIn === 'inside the price' ? effectiveRate(excise) : 0;
-  const markup = (aim.perPiece * quantity) / (carried * (1 + taxInside)) - 1;
-  if (!(markup >= 0 && Number.isFinite(markup))) return undefined;
+  const markup = pieceMarkup(aim.perPiece, carried / quantity, terms);
+  if (markup === undefined) return undefined;
   // Off the step, the others are not held to it either: this quantity's own price must come out as typed.
   const isOnStep = aim.perPiece % stepMinor(terms.priceStep, currency) === 0;
   return {
@@ -72,6 +71,23 @@ function termsOfOthers(carried: number, quantity: number, terms: PriceTerms) {
     aim: { by: 'markup', markup },
     priceStep: isOnStep ? terms.priceStep : 0,
   } as const;
+}
+
+/**
+ * Markup that the price of a piece is on the cost that it carries, after the tax inside it.
+ * @param perPiece - and `cost` in smallest units
+ * @returns undefined for a price below the cost, and for a piece that costs nothing
+ */
+export function pieceMarkup(
+  perPiece: number,
+  cost: number,
+  { excise }: Pick<PriceTerms, 'excise'>,
+): number | undefined {
+  const taxInside = excise.taxIn === 'inside the price' ? effectiveRate(excise) : 0;
+  const markup = perPiece / (cost * (1 + taxInside)) - 1;
+  // A price right at the cost may come out a hair below it.
+  const clean = Math.abs(markup) < 1e-12 ? 0 : markup;
+  return clean >= 0 && Number.isFinite(clean) ? clean : undefined;
 }
 
 function noPrice(own: QuantityCost | undefined): NoPrice {
