@@ -91,6 +91,7 @@ export const SOURCES = {
   IRC4216:
     '26 USC 4216(a): packing counts into the price, the tax itself and transport do not; statute text, headings of 26 CFR 48.4216(a)-1, -2',
   'REVRUL65-41': 'Rev. Rul. 65-41: the price charged is presumed to hold the tax',
+  RFC4180: 'RFC 4180, Common Format and MIME Type for CSV Files, 2005, section 2',
   FORM720:
     'Form 720 and its instructions, 2017, Part II, IRS No. 41: the tax of each sale in the quarter is added up; due days from memory',
   'EXCISE-ARITHMETIC': '10 % of 100, and 100 / 1.1, recomputed; the regulation’s wording not seen',
