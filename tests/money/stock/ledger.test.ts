@@ -130,6 +130,17 @@ describe('lots', () => {
     expect(usedUp.fifoCost).toBeNear(8 - 2 + 2 + 3, EXACT);
   });
 
+  test('what was put back to a lot is expected in its next count', () => {
+    const back = [used(1, { lot: 'B' }), used(-1, { lot: 'B' }), counted(4, { lot: 'B' })];
+    expect(stockAfter(...two, ...back).counts).toMatchObject([{ expected: 4, difference: 0 }]);
+  });
+
+  test('a count of one lot while stock is below nothing finds all of that lot', () => {
+    const stock = stockAfter(used(3), counted(5, { lot: 'B' }));
+    expect(stock).toMatchObject({ onHand: 5, counts: [{ expected: -3, difference: 8 }] });
+    expect(stock.lots).toMatchObject([{ lot: 'B', left: 5 }]);
+  });
+
   test('a count of one lot sets that lot only', () => {
     const book = ledger(moveRows(...two, counted(3, { lot: 'B' })), BLACK);
     expect(black(book).onHand).toBe(7);
@@ -264,6 +275,7 @@ describe('rows that cannot be posted as they stand', () => {
   test('a purchase without a price is taken at the one reckoned with so far', () => {
     const stock = stockAfter(bought(2, 6), { reason: 'purchase', amount: 2 });
     expect(stock).toMatchObject({ onHand: 4, value: 12, average: 3 });
+    expect(stockAfter(bought(2, 6), bought(2, -5))).toMatchObject({ value: 12, average: 3 });
   });
 
   test('freight without a material is a cost, a return takes out what came back', () => {

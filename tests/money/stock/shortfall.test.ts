@@ -44,7 +44,13 @@ describe('shortfall', () => {
   });
 
   test('does not count again what was used for an order already, corrections included', () => {
-    const moves = moveRows(bought(4, 9.5), used(2, { order: '1' }), used(-0.5, { order: ' 1 ' }));
+    const scrapped = { reason: 'scrapped', amount: -1, order: '1' } as const;
+    const moves = moveRows(
+      bought(5, 9.5),
+      used(2, { order: '1' }),
+      used(-0.5, { order: ' 1 ' }),
+      scrapped,
+    );
     const supply = black([need('1', 3), need('2', 1)], moves);
     expect(supply).toMatchObject({ onHand: 2.5, needed: 2.5, free: 0 });
     expect(supply.orders.map(({ order, amount }) => [order, amount])).toEqual([
