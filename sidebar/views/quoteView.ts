@@ -10,9 +10,10 @@ import { leaveTrials } from '../page/trialActions.ts';
 import { facts } from './facts.ts';
 import { gapItem } from './missingView.ts';
 import { quoteActions } from './quoteActionsCard.ts';
+import { shopCards } from './quoteCost.ts';
 import { type Following, mark, quoteField } from './quoteField.ts';
 import { goodsFields, pricingFields } from './quoteFieldList.ts';
-import { priceCard, priceKey, shopCards } from './quoteFigures.ts';
+import { priceCard, priceKey } from './quoteFigures.ts';
 
 /** A price with breaks and margin for an order or for what is typed, and the quote that is made of it. */
 export function quoteView(store: Store): HTMLElement {

@@ -70,8 +70,14 @@ function makeOnce(asked: MakeQuotePayload): QuoteMade | Refused {
     const added = appendRows(ORDERS, [{ ...row.record, ...made.cells }], book.shop.units);
     if (added.kind === 'refused') return added;
   }
-  SpreadsheetApp.flush();
-  return answer(readQuoteBookNow(), 'now', made.cells.quote ?? '', facts.order);
+  const written = { row: row.row, record: { ...row.record, ...made.cells } };
+  const orders = book.orders.map((one) => (one.row === row.row ? written : one));
+  const after: QuoteBook = {
+    ...book,
+    orders: isNew ? [...orders, written] : orders,
+    quotes: [...book.quotes, { row: kept.row, record: made.record }],
+  };
+  return answer(after, 'now', made.record.quote ?? '', facts.order);
 }
 
 /** All that is wrong with what was typed, at once. */
