@@ -7,6 +7,7 @@ import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { tradeCells } from '../../shared/book/tradeCells.ts';
 import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
+import { countedRows } from '../../shared/log/countedRows.ts';
 import { demoRows, demoSettings } from '../../templates/demoShop/demoShop.ts';
 
 const rows = demoRows();
@@ -27,7 +28,7 @@ describe('the demo shop', () => {
     expect(new Set(rows.molds.map(({ kind }) => kind))).toEqual(new Set(['open', 'two-piece']));
     expect(new Set(rows.patterns.map(({ pattern }) => pattern)).size).toBe(6);
     expect(rows.materials.length).toBeGreaterThanOrEqual(20);
-    expect([rows.plates.length, rows.orders.length, rows.pourLog.length]).toEqual([2, 12, 60]);
+    expect([rows.plates.length, rows.orders.length, rows.pourLog.length]).toEqual([2, 12, 61]);
     expect([rows.heatTrials.length, rows.stockMoves.length]).toEqual([16, 41]);
     expect(new Set(rows.benchTrials.map(({ kind }) => kind))).toEqual(
       new Set(['puck', 'microwave', 'drops']),
@@ -161,9 +162,9 @@ describe('the demo shop', () => {
     } of rows.orders) {
       expect([date, pourOn, due], order).toEqual([date, pourOn, due].sort());
       expect(date <= '2026-11-30', order).toBe(true);
-      const good = rows.pourLog
-        .filter((one) => one.order === order)
-        .reduce((sum, one) => sum + (one.good ?? 0), 0);
+      const good = countedRows(rows.pourLog.map((record, index) => ({ row: index + 2, record })))
+        .filter(({ record }) => record.order === order)
+        .reduce((sum, { record }) => sum + (record.good ?? 0), 0);
       const isPoured = ['poured', 'packed', 'shipped'].includes(status);
       if (isPoured) expect(good, order).toBeGreaterThanOrEqual(quantity);
       else expect(good, order).toBe(0);

@@ -1,41 +1,17 @@
-import type { NumberColumn, Table } from '../column.ts';
-
-function defect(heading: string, about: string): NumberColumn {
-  return {
-    kind: 'number',
-    heading,
-    about,
-    width: 70,
-    places: 0,
-    bounds: { atLeast: 0, whole: true },
-  };
-}
-
-function pourTemperature(layer: number): NumberColumn {
-  return {
-    kind: 'number',
-    heading: `Pour ${layer}`,
-    width: 75,
-    places: 0,
-    measure: 'temperature',
-    bounds: { greaterThan: 20, atMost: 300 },
-    about: `Cup temperature when layer ${layer} was poured.`,
-  };
-}
-
-function gap(from: number): NumberColumn {
-  return {
-    kind: 'number',
-    heading: `Gap ${from}-${from + 1}`,
-    width: 70,
-    places: 1,
-    measure: 'minutes',
-    bounds: { atLeast: 0, atMost: 43200 },
-    about: `Minutes from pouring layer ${from} to pouring layer ${from + 1}.`,
-  };
-}
+import type { ChoiceColumn, Table } from '../column.ts';
+import { defectCount, gapBefore, pourTemperature } from './logColumns.ts';
 
 export const TEAR_TESTS = ['tears through', 'tears in part', 'peels clean', 'not tested'] as const;
+
+function tearOf(from: number) {
+  return {
+    kind: 'choice',
+    heading: `Tear ${from}-${from + 1}`,
+    width: 105,
+    choices: TEAR_TESTS,
+    about: `How the joint between layers ${from} and ${from + 1} came apart; blank: as in Tear test.`,
+  } as const satisfies ChoiceColumn;
+}
 
 export const POUR_LOG = {
   sheet: 'Pour log',
@@ -105,10 +81,10 @@ export const POUR_LOG = {
     pour3: pourTemperature(3),
     pour4: pourTemperature(4),
     pour5: pourTemperature(5),
-    gap12: gap(1),
-    gap23: gap(2),
-    gap34: gap(3),
-    gap45: gap(4),
+    gap12: gapBefore(1),
+    gap23: gapBefore(2),
+    gap34: gapBefore(3),
+    gap45: gapBefore(4),
     poured: {
       kind: 'number',
       heading: 'Poured',
@@ -127,22 +103,22 @@ export const POUR_LOG = {
       bounds: { atLeast: 0, atMost: 100000, whole: true },
       about: 'Pieces good enough to send.',
     },
-    coldCrack: defect('Cold crack', 'Crack or fold line where the plastic set too early.'),
-    peeledLayer: defect('Peeled layer', 'Layers that come apart.'),
-    unevenLine: defect('Uneven line', 'Curved or uneven line between layers.'),
-    trappedAir: defect('Trapped air', 'Bubble or void.'),
-    dimple: defect('Dimple', 'Sunken top.'),
-    shortFill: defect('Short fill', 'Cavity not filled.'),
-    flash: defect('Flash', 'Thin skin outside the cavity.'),
-    scorch: defect('Scorch', 'Yellowed or browned.'),
-    bleed: defect('Bleed', 'Color of one layer in another.'),
-    other: defect('Other', 'Anything else; say what in the notes.'),
+    coldCrack: defectCount('Cold crack', 'Crack or fold line where the plastic set too early.'),
+    peeledLayer: defectCount('Peeled layer', 'Layers that come apart.'),
+    unevenLine: defectCount('Uneven line', 'Curved or uneven line between layers.'),
+    trappedAir: defectCount('Trapped air', 'Bubble or void.'),
+    dimple: defectCount('Dimple', 'Sunken top.'),
+    shortFill: defectCount('Short fill', 'Cavity not filled.'),
+    flash: defectCount('Flash', 'Thin skin outside the cavity.'),
+    scorch: defectCount('Scorch', 'Yellowed or browned.'),
+    bleed: defectCount('Bleed', 'Color of one layer in another.'),
+    other: defectCount('Other', 'Anything else; say what in the notes.'),
     tearTest: {
       kind: 'choice',
       heading: 'Tear test',
       width: 105,
       choices: TEAR_TESTS,
-      about: 'How a piece torn across its layers came apart.',
+      about: 'How a piece torn across its layers came apart: the weakest joint.',
     },
     pieceWeight: {
       kind: 'number',
@@ -152,6 +128,30 @@ export const POUR_LOG = {
       measure: 'baseMass',
       bounds: { greaterThan: 0 },
       about: 'A finished piece of this round.',
+    },
+    round: {
+      kind: 'number',
+      heading: 'Round',
+      width: 65,
+      places: 0,
+      bounds: { atLeast: 1, atMost: 1000, whole: true },
+      about: 'Round of the run, from 1.',
+    },
+    tear12: tearOf(1),
+    tear23: tearOf(2),
+    tear34: tearOf(3),
+    tear45: tearOf(4),
+    weights: {
+      kind: 'text',
+      heading: 'Weights',
+      width: 130,
+      about: 'Weights of several pieces of this round with their unit, such as 0.31, 0.30 oz.',
+    },
+    corrects: {
+      kind: 'text',
+      heading: 'Corrects',
+      width: 90,
+      about: 'Entry of the row that this row replaces. The old row stays and counts nowhere.',
     },
     notes: { kind: 'text', heading: 'Notes', width: 220, about: 'Anything to remember.' },
   },
@@ -169,4 +169,12 @@ export const DEFECT_KEYS = [
   'scorch',
   'bleed',
   'other',
+] as const satisfies readonly (keyof typeof POUR_LOG.columns)[];
+
+/** Keys of the tear tests of one joint, the lowest first. */
+export const TEAR_KEYS = [
+  'tear12',
+  'tear23',
+  'tear34',
+  'tear45',
 ] as const satisfies readonly (keyof typeof POUR_LOG.columns)[];
