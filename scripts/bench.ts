@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
+import { booksTimes } from './bench/booksTimes.ts';
 import { callTime, spillTime } from './bench/callTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';
@@ -45,6 +46,12 @@ for (const declared of ALL_FUNCTIONS) {
 say(`\n${'stock moves'.padEnd(18)}${'moves'.padStart(10)}${'ms'.padStart(10)}`);
 for (const { name, moves, milliseconds } of stockTimes(code, [5000, 50_000]))
   say(`${name.padEnd(18)}${String(moves).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`);
+
+say(`\n${'books'.padEnd(18)}${'orders'.padStart(10)}${'moves'.padStart(10)}${'ms'.padStart(10)}`);
+for (const { orders, moves, milliseconds } of booksTimes(code, [500, 5000]))
+  say(
+    `${'readBooks'.padEnd(18)}${String(orders).padStart(10)}${String(moves).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`,
+  );
 
 say(`\nfrom the page's address to its first grid: ${((await firstGrid()) / 1000).toFixed(1)} s`);
 
