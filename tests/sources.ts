@@ -100,4 +100,18 @@ export const SOURCES = {
     'OpenStax, Principles of Accounting, Volume 1: Financial Accounting, section 10.2, 2019; figures from memory, recomputed',
   INVENTORYEXERCISE:
     'public exercise on inventory costs: 5 at 37, 18 at 39, 13 at 40, 16 left; inputs seen, answers recomputed',
+  DALAL1989:
+    'Dalal, Fowlkes, Hoadley, Risk Analysis of the Space Shuttle, JASA 84 (1989) 945-957, 23 flights; data as printed in an open statistics text, coefficients from memory, recomputed',
+  FIRTH1993:
+    'Firth, Bias reduction of maximum likelihood estimates, Biometrika 80 (1993) 27-38; from memory',
+  HEINZESCHEMPER:
+    'Heinze, Schemper, A solution to the problem of separation in logistic regression, Statistics in Medicine 21 (2002) 2409-2419; from memory',
+  FIRTHEXAMPLE:
+    'Kleinman, Horton, SAS and R, example 8.15: Firth logistic regression, 2010; output of SAS as quoted in public code',
+  ALBERTANDERSON:
+    'Albert, Anderson, On the existence of maximum likelihood estimates in logistic regression models, Biometrika 71 (1984) 1-10; from memory',
+  FIELLER1954:
+    'Fieller, Some problems in interval estimation, J. R. Statist. Soc. B 16 (1954) 175-185; from memory',
+  SCIPYLOGISTIC:
+    'independent maximization of the same penalized likelihood: Python, scipy 1.17.1, Nelder-Mead and brentq',
 } as const satisfies Readonly<Record<string, string>>;
