@@ -44,10 +44,12 @@ function makeButton(store: Store, quote: QuoteOnShow, isOff: boolean): HTMLEleme
       { id: 'showPrice', label: 'Show the price', look: 'main', isOff },
       () => void readFacts(store),
     );
+  // Once it is quoted at this price, there is nothing to make.
+  const isQuoted = quote.form.quoted?.total !== undefined && changeOf(quote) === '';
   const hasPrice = priced.kind === 'prices' && priced.prices.price.kind === 'price';
   const made = el(
     'button',
-    { id: 'makeQuote', type: 'submit', class: 'main' },
+    { id: 'makeQuote', type: 'submit', class: isQuoted ? 'plain' : 'main' },
     quote.form.quoted === undefined ? 'Make the quote' : 'Make the quote again',
   );
   made.disabled = isOff || !hasPrice;

@@ -71,7 +71,7 @@ function costParts({ cost, quantity, pieces, matching }: QuoteFacts): readonly H
     ),
     el(
       'details',
-      {},
+      { class: 'more' },
       el('summary', {}, 'The cost line by line'),
       moneyTable({
         rows: lines.map((line) => [lineLabel(line, currency), sayMoney(line.minor, currency)]),
