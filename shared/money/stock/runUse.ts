@@ -1,4 +1,5 @@
 import type { MoneyBook } from '../../book/moneyBook.ts';
+import { countedRows } from '../../log/countedRows.ts';
 import { indexBook, nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
 import { formatPlain } from '../../units/format.ts';
 import type { PackFacts, PackUnit } from '../packAmount.ts';
@@ -51,7 +52,7 @@ export type RunUseResult = RunUse | { readonly kind: 'none'; readonly because: r
  */
 export function runUse(book: MoneyBook, stock: Ledger, row: OrderRow, run: string): RunUseResult {
   const order = row.record.order ?? '';
-  const rounds = book.pourLog.filter(
+  const rounds = countedRows(book.pourLog).filter(
     ({ record }) =>
       nameKey(record.run) === nameKey(run) && nameKey(record.order) === nameKey(order),
   );
