@@ -63,7 +63,7 @@ function materialCells(): Cells {
 }
 
 /** Rows of *Stock moves*, heading first. */
-export function moveCells(count: number): Cells {
+function moveCells(count: number): Cells {
   const columns = Object.entries(STOCK_MOVES.columns);
   const rows = Array.from({ length: count }, (_, index) => {
     const turn = Math.floor(index / NAMES) % 20;

@@ -44,7 +44,7 @@ export interface PostedMove {
 }
 
 /** One purchase's rest, oldest first. */
-export interface StockLot {
+interface StockLot {
   readonly lot: string;
   readonly date: string;
   readonly row: number;

@@ -43,7 +43,7 @@ export function recordsOfUse(use: RunUse, typed: TypedAmounts, date: string): Re
 }
 
 /** The token that makes a row of a run one of a kind. */
-export function entryOf(run: string, { key, lot }: UseLine, reason: UseReason): string {
+function entryOf(run: string, { key, lot }: UseLine, reason: UseReason): string {
   return [reason, nameKey(run), key, nameKey(lot)].join(' | ');
 }
 

@@ -9,7 +9,7 @@ import { orderUses } from './orderUses.ts';
 export type UseReason = 'used' | 'scrapped';
 
 /** What rows of *Stock moves* took out already. */
-export interface Posted {
+interface Posted {
   readonly amount: number;
   readonly lots: readonly LotPart[];
   readonly rows: readonly number[];
