@@ -34,6 +34,10 @@ export function monthsCard(books: BooksOnShow, store: Store): HTMLElement {
       sums: years.map((one) => [String(one.year), ...amounts(one, currency)]),
     }),
     ...closedWords(books),
+    ...years.flatMap(({ year, corrections }) => {
+      const words = sayChange({ change: corrections }, currency);
+      return words === '' ? [] : [el('p', { class: 'small' }, `${year} ${words}.`)];
+    }),
     ...months.slice(-MONTHS).flatMap(({ month, since }) => {
       const words = since === undefined ? '' : sayChange(since, currency);
       if (words === '') return [];

@@ -41,7 +41,7 @@ export const PAYMENTS = {
       heading: 'Money',
       width: 85,
       required: true,
-      bounds: { greaterThan: 0 },
+      bounds: { greaterThan: 0, atMost: 1e9 },
       about: 'How much, always more than 0; a refund is told by its kind.',
     },
     method: { kind: 'text', heading: 'Method', width: 100, about: 'Cash, check, card, transfer.' },

@@ -80,8 +80,11 @@ export interface MonthFigures extends MoneySums {
   readonly otherStock: number;
 }
 
+/** Months added up; with `corrections` they are what the orders of the year say now. */
 export interface YearFigures extends MoneySums {
   readonly year: number;
+  /** Changes of its closed months since they were closed. */
+  readonly corrections: Omit<MoneySums, 'orders'>;
 }
 
 /** What one order still owes, or has too much; smallest units. */

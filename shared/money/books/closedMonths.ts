@@ -18,6 +18,9 @@ export interface ClosedMonth {
   readonly orders?: readonly FrozenOrder[];
 }
 
+/** No shop's month is larger; a row beyond was spoiled by hand. */
+const LARGEST = 1e10;
+
 export interface ClosedFound {
   /** By month; the first row of a month stands. */
   readonly closed: ReadonlyMap<string, ClosedMonth>;
@@ -37,7 +40,12 @@ export function closedMonths({
     if (!isNamed) problems.push(gap(row.row, 'must be a month such as 2026-11'));
     else if (closed.has(month))
       problems.push(gap(row.row, `${month} is closed in row ${closed.get(month)?.row} already`));
-    else closed.set(month, closedMonth(row, month, shop));
+    else {
+      const read = closedMonth(row, month, shop);
+      if (read === undefined)
+        problems.push(gap(row.row, 'must be followed by amounts that make sense'));
+      else closed.set(month, read);
+    }
   }
   return { closed, problems };
 }
@@ -51,8 +59,12 @@ function closedMonth(
   { row, record }: Row<typeof CLOSED_MONTHS>,
   month: string,
   { currency }: BooksBook['shop'],
-): ClosedMonth {
-  const minor = (amount: number | undefined) => toMinor(amount ?? 0, currency, 'a closed month');
+): ClosedMonth | undefined {
+  const { sales = 0, costOfGoods = 0, margin = 0, exciseBase = 0, exciseTax = 0 } = record;
+  const { stockValue = 0 } = record;
+  const amounts = [sales, costOfGoods, margin, exciseBase, exciseTax, stockValue];
+  if (amounts.some((amount) => Math.abs(amount) > LARGEST)) return undefined;
+  const minor = (amount: number) => toMinor(amount, currency, 'a closed month');
   const orders = frozenOrders(record.orders);
   return {
     row,
@@ -60,13 +72,13 @@ function closedMonth(
     closedOn: record.closedOn ?? '',
     who: record.who ?? '',
     sums: {
-      sales: minor(record.sales),
-      costOfGoods: minor(record.costOfGoods),
-      margin: minor(record.margin),
-      exciseBase: minor(record.exciseBase),
-      exciseTax: minor(record.exciseTax),
+      sales: minor(sales),
+      costOfGoods: minor(costOfGoods),
+      margin: minor(margin),
+      exciseBase: minor(exciseBase),
+      exciseTax: minor(exciseTax),
     },
-    stockValue: minor(record.stockValue),
+    stockValue: minor(stockValue),
     ...(orders === undefined ? {} : { orders }),
   };
 }

@@ -45,12 +45,17 @@ export function monthFigures(
 
 /** Months added up by year. */
 export function yearFigures(months: readonly MonthFigures[]): readonly YearFigures[] {
-  const years = new Map<number, MoneySums>();
-  for (const figures of months) {
-    const year = Number(figures.month.slice(0, 4));
-    years.set(year, plus(years.get(year) ?? NOTHING, figures));
-  }
-  return [...years].map(([year, sums]) => ({ year, ...sums }));
+  const years = [...new Set(months.map(yearOf))];
+  return years.map((year) => {
+    const own = months.filter((figures) => yearOf(figures) === year);
+    const changes = own.map(({ since }) => ({ ...NOTHING, ...since?.change }));
+    const { orders: _orders, ...corrections } = changes.reduce(plus, NOTHING);
+    return { year, ...own.reduce<MoneySums>(plus, NOTHING), corrections };
+  });
+}
+
+function yearOf({ month }: MonthFigures): number {
+  return Number(month.slice(0, 4));
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { BooksBook } from '../../book/booksBook.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
+import { InputError } from '../../errors/InputError.ts';
 import { nameKey, type OrderRow, problemsAt } from '../../runSheet/bookIndex.ts';
 import type { Missing } from '../../runSheet/plan.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
@@ -44,8 +45,13 @@ export function salesOf(
     const gaps = refused.length > 0 ? refused : gapsOf(costs, row);
     problems.push(...gaps);
     if (gaps.length > 0) continue;
-    const own = posted.get(nameKey(row.record.order));
-    sales.push(saleOf(book, row, costOfGoods(costs, row, own, assumed)));
+    try {
+      const own = posted.get(nameKey(row.record.order));
+      sales.push(saleOf(book, row, costOfGoods(costs, row, own, assumed)));
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      problems.push(outOfSense(row, error));
+    }
   }
   sales.sort((one, other) => compareText(one.day, other.day) || one.row - other.row);
   return { sales, problems, assumptions: [...assumed] };
@@ -98,6 +104,12 @@ function refusals({ index }: CostIndex, { row }: OrderRow): readonly Missing[] {
   return problemsAt(index, 'Orders', row)
     .filter(({ heading }) => headings.includes(heading))
     .map(({ heading, error }) => ({ sheet: 'Orders', row, heading, text: describe(error) }));
+}
+
+/** A figure so large that no amount can be made of it. */
+function outOfSense({ row }: OrderRow, error: InputError): Missing {
+  const text = `${describe(error)}, so the order is not in the books`;
+  return { sheet: 'Orders', row, heading: TABLES.orders.columns.priceAgreed.heading, text };
 }
 
 function isShippedOn({ heading }: Missing): boolean {

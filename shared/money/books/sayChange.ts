@@ -14,7 +14,10 @@ const NAMES = [
  * What is another now than when a month was closed: `since closing: +$12.50 sales, order 1006 changed`.
  * @returns "" when nothing is
  */
-export function sayChange({ change, orders }: SinceClosing, currency: CurrencyCode): string {
+export function sayChange(
+  { change, orders }: Pick<SinceClosing, 'change' | 'orders'>,
+  currency: CurrencyCode,
+): string {
   const sums = NAMES.filter(([key]) => change[key] !== 0).map(
     ([key, name]) => `${change[key] > 0 ? '+' : ''}${sayMoney(change[key], currency)} ${name}`,
   );
