@@ -30,7 +30,7 @@ function figure(bounds: Bounds, measure: MeasureName | undefined): fc.Arbitrary<
 }
 
 function argument(parameter: Parameter, count: number): fc.Arbitrary<CellArgument> {
-  if (parameter.kind === 'table') return fc.constant('');
+  if (parameter.kind === 'table' || parameter.kind === 'text') return fc.constant('');
   if (parameter.kind === 'choice') return fc.constantFrom(...parameter.choices);
   const one = figure(parameter.bounds, parameter.measure);
   if (parameter.kind === 'number')
