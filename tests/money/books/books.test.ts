@@ -120,15 +120,9 @@ describe('the books add up to the smallest unit', () => {
       fc.property(ORDERS, ORDERS, (before, after) => {
         const book = booksBook({ orders: before });
         const months = books(book, DAY).months.map(({ month }) => month);
-        const rows = months
-          .slice(0, 3)
-          .reduce<readonly ClosedMonthRecord[]>(
-            (closedMonths, month) => [
-              ...closedMonths,
-              closedRow(booksBook({ orders: before, closedMonths }), month, DAY),
-            ],
-            [],
-          );
+        const rows: ClosedMonthRecord[] = [];
+        for (const month of months.slice(0, 3))
+          rows.push(closedRow(booksBook({ orders: before, closedMonths: rows }), month, DAY));
         const now = books(booksBook({ orders: after, closedMonths: rows }), DAY);
         for (const key of MONEY) {
           const shown = total(now.years, (year) => year[key] + year.corrections[key]);
