@@ -1,11 +1,19 @@
 import type { PlainElement } from '../runSheet/plainElement.ts';
+import { controlChartPicture } from './controlChartPicture.ts';
 import { heatTrialPicture } from './heatTrialPicture.ts';
 import { heatUpPicture } from './heatUpPicture.ts';
 import { layerProfilePicture } from './layerProfilePicture.ts';
 import { layerTimelinePicture } from './layerTimelinePicture.ts';
+import { paretoPicture } from './paretoPicture.ts';
 import type { Picture } from './pictures.ts';
+import { yieldCurvePicture } from './yieldCurvePicture.ts';
 
-const HEIGHTS = { 'heat-up': 380, 'layer-profile': 360, 'heat-trial': 420 } as const;
+const HEIGHTS = {
+  'heat-up': 380,
+  'layer-profile': 360,
+  'heat-trial': 420,
+  'yield-curve': 320,
+} as const;
 
 /**
  * Draws any picture; its height follows from what is drawn.
@@ -21,5 +29,12 @@ export function drawPicture(picture: Picture, width: number): PlainElement {
       return layerProfilePicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'heat-trial':
       return heatTrialPicture(picture, { width, height: HEIGHTS[picture.kind] });
+    case 'share-chart':
+    case 'weight-chart':
+      return controlChartPicture(picture, width);
+    case 'defect-pareto':
+      return paretoPicture(picture, width);
+    case 'yield-curve':
+      return yieldCurvePicture(picture, { width, height: HEIGHTS[picture.kind] });
   }
 }

@@ -1,8 +1,11 @@
+import { controlChartWords } from './controlChartWords.ts';
 import { heatTrialWords } from './heatTrialWords.ts';
 import { heatUpWords } from './heatUpWords.ts';
 import { layerProfileWords } from './layerProfileWords.ts';
 import { layerTimelineWords } from './layerTimelineWords.ts';
+import { paretoWords } from './paretoWords.ts';
 import type { Picture } from './pictures.ts';
+import { yieldCurveWords } from './yieldCurveWords.ts';
 
 /** What a picture is called. */
 export function pictureTitle(picture: Picture): string {
@@ -14,6 +17,10 @@ export function pictureTitle(picture: Picture): string {
     case 'layer-profile':
       return 'Temperature through the layers';
     case 'heat-trial':
+    case 'share-chart':
+    case 'weight-chart':
+    case 'defect-pareto':
+    case 'yield-curve':
       return picture.title;
   }
 }
@@ -29,5 +36,12 @@ export function pictureWords(picture: Picture): string {
       return layerProfileWords(picture);
     case 'heat-trial':
       return heatTrialWords(picture);
+    case 'share-chart':
+    case 'weight-chart':
+      return controlChartWords(picture);
+    case 'defect-pareto':
+      return paretoWords(picture);
+    case 'yield-curve':
+      return yieldCurveWords(picture);
   }
 }

@@ -1,7 +1,17 @@
+import type { ControlChart } from './controlChart.ts';
+import type { DefectPareto } from './defectPareto.ts';
 import type { HeatTrialPictured } from './heatTrial.ts';
 import type { HeatUp } from './heatUp.ts';
 import type { LayerProfile } from './layerProfile.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
+import type { YieldAgainstTop } from './yieldAgainstTop.ts';
 
 /** Everything that is drawn, as data; `kind` says which drawing it takes. */
-export type Picture = HeatUp | LayerTimeline | LayerProfile | HeatTrialPictured;
+export type Picture =
+  | HeatUp
+  | LayerTimeline
+  | LayerProfile
+  | HeatTrialPictured
+  | ControlChart
+  | DefectPareto
+  | YieldAgainstTop;
