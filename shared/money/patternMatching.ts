@@ -16,7 +16,7 @@ export function patternMatching(
   if (version > 1) return 'known pattern';
   const key = nameKey(order.record.pattern);
   const others = ordersByPattern(index).get(key) ?? [];
-  const hasEarlier = others.some((other) => other.row !== order.row && isBefore(other, order));
+  const hasEarlier = others.some((other) => isBefore(other, order));
   return hasEarlier || isPouredForOther(index, key, order) ? 'known pattern' : 'new pattern';
 }
 

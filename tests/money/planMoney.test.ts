@@ -101,6 +101,7 @@ describe('planMoney', () => {
       problems: [
         { sheet: 'Shop', row: 30, heading: 'Labor rate', error },
         { sheet: 'Shop', row: 29, heading: 'Set-up time', error: elsewhere },
+        { sheet: 'Molds', row: 3, heading: 'Overhead', error: elsewhere },
       ],
     });
     const [row] = book.orders;
@@ -209,13 +210,14 @@ describe('patternMatching', () => {
     order: object,
     others: readonly object[] = [],
     pourLog: readonly object[] = [],
+    place = 0,
   ) => {
     const orders = [
       { order: 'a', mold: 'Paddle 3 in', pattern: 'Two tone', quantity: 10, ...order },
     ];
-    const more = others.map((one, place) => ({ ...orders[0], order: `b${place}`, ...one }));
+    const more = others.map((one, at) => ({ ...orders[0], order: `b${at}`, ...one }));
     const index = costs({ orders: [...orders, ...more], pourLog });
-    const [row] = index.index.book.orders;
+    const row = index.index.book.orders[place];
     const money = row && planMoney(index, row);
     return money?.kind === 'money' ? money.matching : planRow(index.index, row as never);
   };
@@ -223,6 +225,10 @@ describe('patternMatching', () => {
   test('the first order of version 1 is new', () => {
     expect(matchingOf({ date: '2026-11-02' }, [{ date: '2026-11-03' }])).toBe('new pattern');
     expect(matchingOf({}, [{}])).toBe('new pattern');
+    expect(matchingOf({}, [{}], [], 1)).toBe('known pattern');
+    const day = { date: '2026-11-02' };
+    expect(matchingOf(day, [day], [], 1)).toBe('known pattern');
+    expect(matchingOf(day, [{ date: undefined }], [], 1)).toBe('known pattern');
   });
 
   test.each([
