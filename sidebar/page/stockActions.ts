@@ -1,5 +1,6 @@
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseReason } from '../../shared/money/stock/runUse.ts';
+import type { LoggedRun } from '../../shared/money/stock/unpostedRuns.ts';
 import { sayCount } from '../../shared/runSheet/say.ts';
 import { formatPlain } from '../../shared/units/format.ts';
 import type { UseForm, UsePosted } from '../../shared/verbs/stockVerbs.ts';
@@ -7,11 +8,8 @@ import { sentence } from './sentence.ts';
 import type { Store } from './store.ts';
 import { work } from './work.ts';
 
-/** Shows what the run that was logged last takes out of stock. */
-export async function openUse(store: Store): Promise<void> {
-  const { logged } = store.get();
-  if (logged === undefined) return;
-  const { order, run } = logged;
+/** Shows what a logged run takes out of stock. */
+export async function openUse(store: Store, { order, run }: LoggedRun): Promise<void> {
   const use = await work(store, 'Working out the material…', 'startUse', { order, run });
   if (use === undefined) return;
   store.set({ view: 'use', use, amounts: plannedAmounts(use), notice: undefined });

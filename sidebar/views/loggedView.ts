@@ -29,7 +29,7 @@ export function loggedView(store: Store): HTMLElement {
       ),
       button(
         { id: 'use', label: 'Take the material out of stock', isOff },
-        () => void openUse(store),
+        () => void openUse(store, logged),
       ),
       button(
         { id: 'plan', label: 'Back to the plan', isOff },

@@ -4,7 +4,7 @@ import type { StockLine, StockOnShow } from '../../shared/money/stock/stockOnSho
 import { sayCount } from '../../shared/runSheet/say.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
-import { openPurchases, openStock } from '../page/stockActions.ts';
+import { openPurchases, openStock, openUse } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
 import { leaveTrials } from '../page/trialActions.ts';
 import { gapItem } from './missingView.ts';
@@ -45,6 +45,7 @@ function bodyOf(stock: StockOnShow, store: Store): readonly HTMLElement[] {
     el('p', { class: 'small' }, `Value on hand in ${currency}, at the weighted average.`),
     ...problemsOf(stock),
     purchasesCard(stock, store),
+    ...unpostedCard(stock, store),
     traceCard(store),
     el('h2', {}, 'On hand'),
     el('ul', { class: 'stocks' }, ...stock.lines.map((line) => lineItem(line, stock))),
@@ -59,7 +60,7 @@ function emptyText(): HTMLElement {
   );
 }
 
-function problemsOf({ problems, uncounted }: StockOnShow): readonly HTMLElement[] {
+function problemsOf({ problems, problemCount, uncounted }: StockOnShow): readonly HTMLElement[] {
   const items = [
     ...problems.map(gapItem),
     ...uncounted.map(({ order, text }) =>
@@ -67,7 +68,7 @@ function problemsOf({ problems, uncounted }: StockOnShow): readonly HTMLElement[
     ),
   ];
   if (items.length === 0) return [];
-  const more = items.length - MOST_PROBLEMS;
+  const more = problemCount + uncounted.length - MOST_PROBLEMS;
   return [
     el(
       'section',
@@ -102,6 +103,27 @@ function purchasesCard(stock: StockOnShow, store: Store): HTMLElement {
       () => void openPurchases(store),
     ),
   );
+}
+
+/** Runs that were logged and whose material still stands in the book. */
+function unpostedCard({ unposted }: StockOnShow, store: Store): readonly HTMLElement[] {
+  if (unposted.length === 0) return [];
+  const isOff = store.get().busy !== '';
+  const buttons = unposted.map((one, index) =>
+    button(
+      { id: `unposted${index}`, label: `Run ${one.run}, order ${one.order}`, isOff },
+      () => void openUse(store, one),
+    ),
+  );
+  return [
+    el(
+      'section',
+      { class: 'card' },
+      el('h2', {}, 'Logged, not taken out yet'),
+      el('p', { class: 'small' }, 'Until their material is taken out, the stock reads too high.'),
+      ...buttons,
+    ),
+  ];
 }
 
 function purchaseItem(line: PurchaseLine, { currency }: StockOnShow): HTMLElement {

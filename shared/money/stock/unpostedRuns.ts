@@ -1,0 +1,27 @@
+import type { MoneyBook } from '../../book/moneyBook.ts';
+import { countedRows } from '../../log/countedRows.ts';
+import { nameKey } from '../../runSheet/bookIndex.ts';
+import type { Ledger } from './ledgerTypes.ts';
+
+/** A run of the pour log. */
+export interface LoggedRun {
+  readonly order: string;
+  readonly run: string;
+}
+
+/** Runs that were poured and of which nothing was taken out of stock yet, the last logged first. */
+export function unpostedRuns(
+  pourLog: MoneyBook['pourLog'],
+  { moves }: Pick<Ledger, 'moves'>,
+): readonly LoggedRun[] {
+  const posted = new Set(
+    moves.filter(({ reason }) => reason === 'used').map(({ run }) => nameKey(run)),
+  );
+  const runs = new Map<string, LoggedRun>();
+  for (const { record } of countedRows(pourLog)) {
+    const { order, run } = record;
+    if (order === undefined || run === undefined || posted.has(nameKey(run))) continue;
+    runs.set(nameKey(order, run), { order, run });
+  }
+  return [...runs.values()].reverse();
+}
