@@ -25,13 +25,12 @@ export interface RowLeftOut {
 export interface JointsFound {
   readonly joints: readonly LoggedJoint[];
   readonly leftOut: readonly RowLeftOut[];
+  /** Tested rows of two-piece molds: there the innermost plastic stands for the surface, so contacts are limits, not readings */
+  readonly twoPiece: number;
 }
 
 /** The latest tested rows only, so that a log of many years is worked out in a second; older ones are the shop of then. */
 export const MOST_ROWS = 300;
-
-/** In a closed cavity the innermost plastic stands for the surface: its contact temperatures are limits, not readings. */
-const TWO_PIECE = 'the contact temperature in a two-piece mold is known too poorly for a fit';
 
 /**
  * Every torn joint of the rows that count, with its contact temperature from the row's own readings.
@@ -43,8 +42,9 @@ export function bondJoints(index: BookIndex): JointsFound {
   const rows = countedRows(index.book.pourLog).filter(({ record }) => isTorn(record));
   const found = rows.slice(-MOST_ROWS).map(({ row, record }) => jointsOf(index, row, record));
   return {
-    joints: found.flatMap((one) => ('because' in one ? [] : one.joints)),
-    leftOut: found.filter((one) => 'because' in one),
+    joints: found.flatMap((one) => (typeof one === 'object' && 'joints' in one ? one.joints : [])),
+    leftOut: found.filter((one) => typeof one === 'object' && 'because' in one),
+    twoPiece: found.filter((one) => one === 'two-piece').length,
   };
 }
 
@@ -58,12 +58,12 @@ function jointsOf(
   index: BookIndex,
   row: number,
   record: PourLogRecord,
-): RowLeftOut | { readonly joints: readonly LoggedJoint[] } {
+): RowLeftOut | { readonly joints: readonly LoggedJoint[] } | 'two-piece' {
   const found = loggedFacts(index, record);
   if (found.kind === 'missing') return { row, because: found.missing[0]?.text ?? '' };
   const { layers } = found.facts.pattern;
   if (layers.length < 2) return { joints: [] };
-  if (found.facts.mold.kind === 'two-piece') return { row, because: TWO_PIECE };
+  if (found.facts.mold.kind === 'two-piece') return 'two-piece';
   const readings = logReadings(record, layers.length);
   const contacts = runHeat(index, found.facts, readings).flatMap(({ seam }) =>
     seam ? [seam.contactTemperature] : [],

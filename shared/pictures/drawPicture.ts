@@ -1,4 +1,5 @@
 import type { PlainElement } from '../runSheet/plainElement.ts';
+import { bondPicture } from './bondPicture.ts';
 import { controlChartPicture } from './controlChartPicture.ts';
 import { heatTrialPicture } from './heatTrialPicture.ts';
 import { heatUpPicture } from './heatUpPicture.ts';
@@ -12,6 +13,7 @@ const HEIGHTS = {
   'heat-up': 380,
   'layer-profile': 360,
   'heat-trial': 420,
+  bond: 360,
   'yield-curve': 320,
 } as const;
 
@@ -29,6 +31,8 @@ export function drawPicture(picture: Picture, width: number): PlainElement {
       return layerProfilePicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'heat-trial':
       return heatTrialPicture(picture, { width, height: HEIGHTS[picture.kind] });
+    case 'bond':
+      return bondPicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'share-chart':
     case 'weight-chart':
       return controlChartPicture(picture, width);

@@ -1,3 +1,4 @@
+import { bondPictureWords } from './bondPictureWords.ts';
 import { controlChartWords } from './controlChartWords.ts';
 import { heatTrialWords } from './heatTrialWords.ts';
 import { heatUpWords } from './heatUpWords.ts';
@@ -17,6 +18,7 @@ export function pictureTitle(picture: Picture): string {
     case 'layer-profile':
       return 'Temperature through the layers';
     case 'heat-trial':
+    case 'bond':
     case 'share-chart':
     case 'weight-chart':
     case 'defect-pareto':
@@ -36,6 +38,8 @@ export function pictureWords(picture: Picture): string {
       return layerProfileWords(picture);
     case 'heat-trial':
       return heatTrialWords(picture);
+    case 'bond':
+      return bondPictureWords(picture);
     case 'share-chart':
     case 'weight-chart':
       return controlChartWords(picture);

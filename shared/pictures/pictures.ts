@@ -1,3 +1,4 @@
+import type { BondPictured } from './bond.ts';
 import type { ControlChart } from './controlChart.ts';
 import type { DefectPareto } from './defectPareto.ts';
 import type { HeatTrialPictured } from './heatTrial.ts';
@@ -12,6 +13,7 @@ export type Picture =
   | LayerTimeline
   | LayerProfile
   | HeatTrialPictured
+  | BondPictured
   | ControlChart
   | DefectPareto
   | YieldAgainstTop;

@@ -107,7 +107,11 @@ function identity(facts: OrderFacts, shop: Shop) {
   };
 }
 
-function plateOutcome(index: BookIndex, facts: OrderFacts): PlateOutcome {
+/** What the plate does to the molds of an order; orders alike share one. */
+export function plateOutcome(
+  index: BookIndex,
+  facts: Pick<OrderFacts, 'mold' | 'plate' | 'moldsInUse'>,
+): PlateOutcome {
   const { mold, plate, moldsInUse } = facts;
   const key = nameKey('plate', mold.name, plate.name, moldsInUse);
   return remember(index, key, () => planPlate(mold, plate, index.book.shop, moldsInUse));

@@ -23,7 +23,7 @@ type NumberKey =
 /** Where a figure stands in the book. */
 type FigureHome =
   | { readonly sheet: 'plates' | 'materials'; readonly key: NumberKey }
-  | { readonly sheet: 'shop'; readonly key: 'microwaveEfficiency' };
+  | { readonly sheet: 'shop'; readonly key: 'microwaveEfficiency' | 'bondTemperature' };
 
 const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
   'contact conductance': { sheet: 'plates', key: 'contactConductance' },
@@ -32,6 +32,7 @@ const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
   'set temperature': { sheet: 'materials', key: 'setTemperature' },
   'drop volume': { sheet: 'materials', key: 'dropVolume' },
   'microwave efficiency': { sheet: 'shop', key: 'microwaveEfficiency' },
+  'bond temperature': { sheet: 'shop', key: 'bondTemperature' },
 };
 
 /** The cells that one measured figure may write, the figure's own first. */
@@ -40,6 +41,7 @@ export const FIGURE_PARTS: Readonly<Record<FigureKey, readonly [FigureName, ...F
   setTemperature: ['set temperature'],
   dropVolume: ['drop volume'],
   microwaveEfficiency: ['microwave efficiency'],
+  bondTemperature: ['bond temperature'],
 };
 
 /** One cell of the book that holds a figure; engine units. */

@@ -15,6 +15,7 @@ import type {
   WayBack,
 } from './proposal.ts';
 import { proposeBench } from './proposeBench.ts';
+import { proposeBond } from './proposeBond.ts';
 import { proposeContact } from './proposeContact.ts';
 import type { TrialBook } from './trialBook.ts';
 import { beyondCell, isInUse, wantedCells } from './wantedCells.ts';
@@ -27,7 +28,7 @@ export function findTrials(book: TrialBook): TrialsFound {
   const { shop } = book.index.book;
   const gaps = indexGaps(book);
   const adoptions = readJournal(book, gaps);
-  const found = [...contacts(book, gaps), ...benchFigures(book, gaps)];
+  const found = [...contacts(book, gaps), ...benchFigures(book, gaps), ...proposeBond(book, gaps)];
   for (const stack of adoptions.values()) {
     const last = stack[stack.length - 1];
     if (last === undefined || found.some((one) => isOf(one, last))) continue;
@@ -46,7 +47,8 @@ export function indexGaps({ index }: TrialBook): Gaps {
   return { index, system: index.book.shop.units, missing: [] };
 }
 
-type Found = Pick<Proposal, 'figure' | 'of' | 'result' | 'trials' | 'pictures'>;
+/** What a group of trials gives, before it is held against the book. */
+export type Found = Pick<Proposal, 'figure' | 'of' | 'result' | 'trials' | 'pictures'>;
 
 function isOf(one: Found, { figure, of }: Adoption): boolean {
   return one.figure === figure && nameKey(one.of) === nameKey(of);
@@ -138,9 +140,9 @@ function presentOf(
   value: number | undefined,
 ): Proposal['present'] {
   const { shop } = book.index.book;
-  if (figure === 'microwaveEfficiency') {
-    const isDefault = shop.microwaveEfficiency === SETTINGS.microwaveEfficiency.value;
-    return { value: shop.microwaveEfficiency, from: isDefault ? 'default' : 'own' };
+  if (figure === 'microwaveEfficiency' || figure === 'bondTemperature') {
+    const isDefault = shop[figure] === SETTINGS[figure].value;
+    return { value: shop[figure], from: isDefault ? 'default' : 'own' };
   }
   if (value !== undefined) return { value, from: 'own' };
   return { value: usualFigure(book, figure, of), from: 'default' };

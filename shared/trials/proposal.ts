@@ -1,11 +1,18 @@
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
+import type { BondPictured } from '../pictures/bond.ts';
 import type { HeatTrialPictured } from '../pictures/heatTrial.ts';
+import type { BondFit } from '../quality/bond/bondFit.ts';
 import type { Missing } from '../runSheet/plan.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
-/** What a shop can measure for itself: of a plate, a plastisol, a bottle, its microwave. */
-export type FigureKey = 'contact' | 'setTemperature' | 'dropVolume' | 'microwaveEfficiency';
+/** What a shop can measure for itself: of a plate, a plastisol, a bottle, its microwave, its joints. */
+export type FigureKey =
+  | 'contact'
+  | 'setTemperature'
+  | 'dropVolume'
+  | 'microwaveEfficiency'
+  | 'bondTemperature';
 
 /** A trial that a figure rests on. */
 export interface TrialUsed {
@@ -45,8 +52,12 @@ export type TrialResult =
       /** Of a contact only: what was taken for the loss where they do not */
       readonly assumedLoss?: number;
       readonly remarks: readonly ContactRemark[];
+      /** Of torn joints only: the curve, its limits and what weakens it */
+      readonly bond?: Extract<BondFit, { readonly kind: 'fitted' }>;
     }
   | { readonly kind: 'no fit'; readonly because: NoFit }
+  /** Torn joints that give no figure, or only a limit of one */
+  | { readonly kind: 'no bond'; readonly fit: Exclude<BondFit, { readonly kind: 'fitted' }> }
   /** A fitted figure that its cell would refuse, in a sentence of `describe` */
   | { readonly kind: 'beyond'; readonly text: string }
   /** It was measured once; the rows are gone */
@@ -75,7 +86,7 @@ export interface Proposal {
   /** Whether every cell already holds what the trials give. */
   readonly isInUse: boolean;
   readonly trials: readonly TrialUsed[];
-  readonly pictures: readonly TrialPicture[];
+  readonly pictures: readonly (TrialPicture | BondPictured)[];
   readonly back?: WayBack;
 }
 

@@ -1,3 +1,4 @@
+import { bondWords, noBondWords } from '../outcomes/bondWords.ts';
 import { say, sayCount, sayList } from '../runSheet/say.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { contactRemarkWords, noContactWords } from './contactWords.ts';
@@ -12,6 +13,7 @@ const TITLES: Readonly<Record<FigureKey, string>> = {
   setTemperature: 'Set temperature',
   dropVolume: 'Drop',
   microwaveEfficiency: 'Microwave efficiency',
+  bondTemperature: 'Bond temperature',
 };
 
 /** What was measured, and of what: `Contact: Griddle A`. */
@@ -60,12 +62,15 @@ export function verdictWords(proposal: Proposal, system: UnitSystem): readonly s
       return ['the trials that it came from are not in the book any more'];
     case 'no fit':
       return [noContactWords(result.because)];
+    case 'no bond':
+      return [noBondWords(result.fit, system)];
     case 'beyond':
       return [`this cannot be: ${result.text}`];
     case 'fitted':
       break;
   }
   const { standardError } = result.figure;
+  if (result.bond) return bondWords(result.bond, system);
   if (figure === 'setTemperature') return [puckWords(result.count, standardError)];
   if (figure === 'microwaveEfficiency')
     return [figureWords(result.figure, ENOUGH[figure], 'heat further from cold in one burst')];
@@ -77,7 +82,9 @@ export function verdictWords(proposal: Proposal, system: UnitSystem): readonly s
 }
 
 function farthestWords({ pictures }: Proposal, system: UnitSystem): readonly string[] {
-  const readings = pictures.flatMap((picture) => picture.readings);
+  const readings = pictures.flatMap((picture) =>
+    picture.kind === 'heat-trial' ? picture.readings : [],
+  );
   const size = ({ off = 0 }: ReadingOff) => Math.abs(off);
   const [farthest] = [...readings].sort((one, other) => size(other) - size(one));
   if (farthest?.off === undefined) return [];
@@ -86,13 +93,20 @@ function farthestWords({ pictures }: Proposal, system: UnitSystem): readonly str
   return [`row ${farthest.row} of Heat trials lies ${span} ${side} the curve`];
 }
 
+/** One piece of the evidence for each figure. */
+const EVIDENCE: Readonly<Record<FigureKey, string>> = {
+  contact: 'reading',
+  setTemperature: 'puck',
+  dropVolume: 'count',
+  microwaveEfficiency: 'heating',
+  bondTemperature: 'joint',
+};
+
 /** What the figure rests on: `T-1 (2026-10-30) and T-3: 11 readings`. */
 export function evidenceWords({ figure, result, trials }: Proposal): string {
   const names = sayList(trials.map(trialWords));
   if (result.kind !== 'fitted') return names;
-  const one = { contact: 'reading', setTemperature: 'puck', dropVolume: 'count' } as const;
-  const what = figure === 'microwaveEfficiency' ? 'heating' : one[figure];
-  return `${names}: ${sayCount(result.count, what)}`;
+  return `${names}: ${sayCount(result.count, EVIDENCE[figure])}`;
 }
 
 function trialWords({ trial, date }: TrialUsed): string {

@@ -9,6 +9,7 @@ export function sayFigure(name: FigureName, value: number, system: UnitSystem): 
     case 'contact error':
       return say(value, 'conductance', system, value < 10 ? 1 : 0);
     case 'set temperature':
+    case 'bond temperature':
       return say(value, 'temperature', system, 0);
     case 'drop volume':
       return say(value, 'dropVolume', system, 1);
@@ -20,7 +21,7 @@ export function sayFigure(name: FigureName, value: number, system: UnitSystem): 
 
 /** How far a figure may be off, as {@link sayFigure} says the figure. */
 export function sayFigureError(name: FigureName, error: number, system: UnitSystem): string {
-  return name === 'set temperature'
+  return name === 'set temperature' || name === 'bond temperature'
     ? say(error, 'temperatureDifference', system, 1)
     : sayFigure(name, error, system);
 }

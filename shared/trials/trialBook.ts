@@ -5,11 +5,15 @@ import { type Row, readTable } from '../book/readTable.ts';
 import { TABLES } from '../book/tables.ts';
 import { type BookIndex, indexBook } from '../runSheet/bookIndex.ts';
 
-/** The tables that trials and their figures live in. */
+/** The tables that trials, torn joints and their figures live in. */
 export const TRIAL_TABLES = [
+  'orders',
   'molds',
+  'patterns',
+  'doses',
   'materials',
   'plates',
+  'pourLog',
   'heatTrials',
   'benchTrials',
   'measuredFigures',
@@ -36,22 +40,27 @@ export interface TrialBook {
 /** Reads the sheets of trials; what cannot be read is listed in the index's problems. */
 export function readTrialBook(cells: TrialCells): TrialBook {
   const { shop, problems } = readShop(cells.shop);
+  const orders = readTable(TABLES.orders, cells.orders);
   const molds = readTable(TABLES.molds, cells.molds);
+  const patterns = readTable(TABLES.patterns, cells.patterns);
+  const doses = readTable(TABLES.doses, cells.doses);
   const materials = readTable(TABLES.materials, cells.materials);
   const plates = readTable(TABLES.plates, cells.plates);
+  const pourLog = readTable(TABLES.pourLog, cells.pourLog);
   const heatTrials = readTable(TABLES.heatTrials, cells.heatTrials);
   const benchTrials = readTable(TABLES.benchTrials, cells.benchTrials);
   const measuredFigures = readTable(TABLES.measuredFigures, cells.measuredFigures);
-  const reads = [molds, materials, plates, heatTrials, benchTrials, measuredFigures];
+  const own = [molds, materials, plates, heatTrials, benchTrials, measuredFigures];
+  const reads = [...own, orders, patterns, doses, pourLog];
   const book: Book = {
     shop,
-    orders: [],
+    orders: orders.rows,
     molds: molds.rows,
-    patterns: [],
-    doses: [],
+    patterns: patterns.rows,
+    doses: doses.rows,
     materials: materials.rows,
     plates: plates.rows,
-    pourLog: [],
+    pourLog: pourLog.rows,
     problems: [...problems, ...reads.flatMap((read) => read.problems)],
   };
   return {

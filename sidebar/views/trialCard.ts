@@ -1,5 +1,6 @@
+import { bondPicture } from '../../shared/pictures/bondPicture.ts';
 import { heatTrialPicture } from '../../shared/pictures/heatTrialPicture.ts';
-import type { Proposal, TrialPicture } from '../../shared/trials/proposal.ts';
+import type { Proposal } from '../../shared/trials/proposal.ts';
 import {
   evidenceWords,
   fittedWords,
@@ -43,8 +44,10 @@ export function trialCard(proposal: Proposal, index: number, store: Store): HTML
   );
 }
 
-function pictureOf(picture: TrialPicture): HTMLElement {
-  const drawn = drawElements(heatTrialPicture(picture, PICTURE));
+function pictureOf(picture: Proposal['pictures'][number]): HTMLElement {
+  const drawn = drawElements(
+    picture.kind === 'bond' ? bondPicture(picture, PICTURE) : heatTrialPicture(picture, PICTURE),
+  );
   return el('figure', {}, el('figcaption', { class: 'small' }, picture.title), drawn);
 }
 

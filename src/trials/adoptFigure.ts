@@ -1,9 +1,11 @@
+import { noBondWords } from '../../shared/outcomes/bondWords.ts';
 import { nameKey } from '../../shared/runSheet/bookIndex.ts';
 import { noContactWords } from '../../shared/trials/contactWords.ts';
 import { isSame } from '../../shared/trials/figureCells.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import type { TrialResult } from '../../shared/trials/proposal.ts';
 import { wantedCells } from '../../shared/trials/wantedCells.ts';
+import type { UnitSystem } from '../../shared/units/measures.ts';
 import { refuse } from '../../shared/verbs/refuse.ts';
 import type { FigureChanged, Refused } from '../../shared/verbs/verbs.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
@@ -32,7 +34,7 @@ function adopt({ figure, of, who }: FigureAsked): FigureChanged['changed'] | Ref
   );
   if (proposal === undefined) return noTrials(of);
   const { result, trials } = proposal;
-  if (result.kind !== 'fitted') return nothingToUse(result, of);
+  if (result.kind !== 'fitted') return nothingToUse(result, of, book.index.book.shop.units);
   const writes = wantedCells(book, proposal, result)
     .filter(({ value, wanted }) => !isSame(value, wanted))
     .map(({ wanted, standardError, ...cell }) => ({ cell, after: wanted, standardError }));
@@ -46,8 +48,13 @@ function adopt({ figure, of, who }: FigureAsked): FigureChanged['changed'] | Ref
   return refused ?? 'now';
 }
 
-function nothingToUse(result: Exclude<TrialResult, { kind: 'fitted' }>, of: string): Refused {
+function nothingToUse(
+  result: Exclude<TrialResult, { kind: 'fitted' }>,
+  of: string,
+  system: UnitSystem,
+): Refused {
   if (result.kind === 'no fit') return refuse('', noContactWords(result.because));
+  if (result.kind === 'no bond') return refuse('', noBondWords(result.fit, system));
   return result.kind === 'beyond' ? refuse('', result.text) : noTrials(of);
 }
 

@@ -1,6 +1,7 @@
 import type { Column } from '../../shared/book/column.ts';
 import { findColumns } from '../../shared/book/findColumns.ts';
 import { unitFrom } from '../../shared/book/readShop.ts';
+import type { Setting } from '../../shared/book/setting.ts';
 import { SETTINGS } from '../../shared/book/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { describeIn } from '../../shared/errors/describeIn.ts';
@@ -23,7 +24,7 @@ export interface PlacedCell {
 /** Finds a figure's cell, or says what keeps it from being written: no such column, or something in it that is no number. */
 export function placedCell(book: TrialBook, cell: FigureCell): PlacedCell | Refused {
   const { home, row } = cell;
-  if (home.sheet === 'shop') return shopCell(book);
+  if (home.sheet === 'shop') return shopCell(book, SETTINGS[home.key]);
   const table = TABLES[home.sheet];
   const sheet = findSheet(table.sheet);
   const columns: Readonly<Record<string, Column>> = table.columns;
@@ -44,8 +45,7 @@ export function placedCell(book: TrialBook, cell: FigureCell): PlacedCell | Refu
   return { kind: 'placed', range: sheet.getRange(row, place.index + 1), unit: place.unit };
 }
 
-function shopCell(book: TrialBook): PlacedCell | Refused {
-  const setting = SETTINGS.microwaveEfficiency;
+function shopCell(book: TrialBook, setting: Setting): PlacedCell | Refused {
   const cells = readCells('Shop');
   const index = cells.findIndex(
     ([label]) => String(label).trim().toLowerCase() === setting.label.toLowerCase(),

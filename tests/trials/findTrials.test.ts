@@ -127,7 +127,7 @@ describe('heat trials', () => {
     const { pictures, trials } = only({ heatTrials: [...first, ...again] });
     expect(trials).toEqual([{ trial: 'T-1' }, { trial: 'T-2', date: '2026-11-02' }]);
     expect(pictures).toHaveLength(1);
-    const [picture] = pictures;
+    const [picture] = pictures.filter((one) => one.kind === 'heat-trial');
     expect(picture?.readings).toHaveLength(12);
     for (const { seconds, top, off = Number.NaN } of picture?.readings ?? []) {
       const at = picture?.curve.find((point) => point.seconds === seconds);

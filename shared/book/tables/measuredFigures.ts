@@ -8,6 +8,7 @@ export const FIGURE_NAMES = [
   'set temperature',
   'drop volume',
   'microwave efficiency',
+  'bond temperature',
 ] as const;
 
 export const MEASURED_FIGURES = {

@@ -57,8 +57,9 @@ export function objective(
   method: LogisticMethod,
 ): number {
   const fit = logLikelihood(points, intercept, slope);
-  if (method === 'likelihood') return fit;
-  return fit + Math.log(determinant(information(pointsAtCurve(points, intercept, slope)))) / 2;
+  return method === 'likelihood'
+    ? fit
+    : fit + Math.log(determinantAt(points, intercept, slope)) / 2;
 }
 
 /** Sum of passed ln p + failed ln(1 - p), stable far out. */
@@ -67,12 +68,25 @@ export function logLikelihood(
   intercept: number,
   slope: number,
 ): number {
-  return points.reduce((sum, { at, passed, of }) => {
+  let sum = 0;
+  for (const { at, passed, of } of points) {
     const logit = intercept + slope * at;
-    return sum - passed * softPlus(-logit) - (of - passed) * softPlus(logit);
-  }, 0);
+    const certain = Math.log1p(Math.exp(-Math.abs(logit)));
+    sum -= logit > 0 ? (of - passed) * logit : -passed * logit;
+    sum -= of * certain;
+  }
+  return sum;
 }
 
-function softPlus(value: number): number {
-  return Math.max(value, 0) + Math.log1p(Math.exp(-Math.abs(value)));
+/** The determinant as `determinant(information(pointsAtCurve(...)))`, without the lists: the profile asks for it thousands of times. */
+function determinantAt(points: readonly LogisticPoint[], intercept: number, slope: number): number {
+  let [level, both, tilt] = [0, 0, 0];
+  for (const { at, of } of points) {
+    const far = Math.exp(-Math.abs(intercept + slope * at));
+    const weight = (of * far) / (1 + far) ** 2;
+    level += weight;
+    both += weight * at;
+    tilt += weight * at ** 2;
+  }
+  return level * tilt - both ** 2;
 }

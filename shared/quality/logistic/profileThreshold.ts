@@ -8,7 +8,7 @@ import { logisticThreshold, squaredNormal, type Threshold } from './logisticThre
 const FLATTEST = Math.log(1e-5);
 const STEEPEST = Math.log(1e4);
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
-const NARROW = 1e-5;
+const NARROW = 1e-4;
 /** How far out a limit is looked for, in standard deviations of the figure; beyond it the data set none. */
 const FARTHEST = 30;
 const FIRST_STEP = 0.05;
