@@ -1,11 +1,12 @@
 import { parseCell } from '../book/parseCell.ts';
-import { DEFECT_KEYS, POUR_LOG } from '../book/tables/pourLog.ts';
+import { DEFECT_KEYS, POUR_LOG, TEAR_KEYS, type TEAR_TESTS } from '../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError, type InputFacts } from '../errors/InputError.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { Problem } from '../verbs/verbs.ts';
 import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formFields.ts';
+import { typedWeights } from './pieceWeights.ts';
 
 /** The filled part of a log row in engine units, or everything that is wrong with what was typed. */
 export type CheckedOutcome =
@@ -17,17 +18,18 @@ type Values = Partial<Record<FormKey, string | number>>;
 
 /**
  * Checks an entry of the log form as typed, in the shop's units, and gives all messages at once. A kind of defect left
- * blank is a counted 0.
+ * blank is a counted 0; a tear test left blank is the weakest of its joints where each of them has one of its own.
  *
  * @param layers - layers of the pattern that was poured; readings of further layers must be blank
  */
 export function checkOutcome(
-  typed: Typed,
+  entry: Typed,
   { system, layers }: { readonly system: UnitSystem; readonly layers: number },
 ): CheckedOutcome {
   const problems: Problem[] = [];
   const values: Values = {};
   const fields = fieldsFor(layers);
+  const typed = withWeakest(entry, layers);
   for (const key of FORM_KEYS) {
     const text = (typed[key] ?? '').trim();
     if (text === '' && NEEDED.includes(key))
@@ -50,6 +52,12 @@ function readOne(
   problems: Problem[],
 ): void {
   const column = formColumn(key);
+  if (key === 'weights') {
+    const weights = typedWeights(text, system);
+    if (weights === undefined) problems.push(problem(key, { rule: WEIGHTS[system], value: text }));
+    else values[key] = weights;
+    return;
+  }
   if (column.kind === 'text') {
     values[key] = text;
     return;
@@ -61,6 +69,27 @@ function readOne(
     problems.push({ field: key, text: describe(error) });
   }
 }
+
+const WEIGHTS = {
+  US: { kind: 'form', wanted: 'weights above 0 such as 0.31, 0.3 oz' },
+  metric: { kind: 'form', wanted: 'weights above 0 such as 8.8, 8.5 g' },
+} as const satisfies Readonly<Record<UnitSystem, InputFacts['rule']>>;
+
+/** What a piece did as a whole, from a test of each of its joints. */
+function withWeakest(entry: Typed, layers: number): Typed {
+  if ((entry.tearTest ?? '').trim() !== '' || layers < 2) return entry;
+  const joints = TEAR_KEYS.slice(0, layers - 1).map((key) => (entry[key] ?? '').trim());
+  const weakest = WEAKEST_FIRST.find((test) => joints.includes(test));
+  const isWhole = joints.every((test) => WEAKEST_FIRST.some((one) => one === test));
+  return isWhole && weakest ? { ...entry, tearTest: weakest } : entry;
+}
+
+const WEAKEST_FIRST = [
+  'peels clean',
+  'tears in part',
+  'tears through',
+  'not tested',
+] as const satisfies readonly (typeof TEAR_TESTS)[number][];
 
 /** Pieces cannot be good or bad without having been poured. */
 function countProblems(values: Values): readonly Problem[] {

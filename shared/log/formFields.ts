@@ -1,6 +1,6 @@
 import type { Column } from '../book/column.ts';
 import { unitOf } from '../book/heading.ts';
-import { DEFECT_KEYS, POUR_LOG } from '../book/tables/pourLog.ts';
+import { DEFECT_KEYS, POUR_LOG, TEAR_KEYS } from '../book/tables/pourLog.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { UnitName } from '../units/units.ts';
@@ -13,6 +13,7 @@ export const GAP_KEYS = ['gap12', 'gap23', 'gap34', 'gap45'] as const;
 /** Columns of the log that a person fills, in the order of the form. The others follow from the order and the clock. */
 export const FORM_KEYS = [
   'run',
+  'round',
   'who',
   'moldTop',
   ...POUR_KEYS,
@@ -21,7 +22,9 @@ export const FORM_KEYS = [
   'good',
   ...DEFECT_KEYS,
   'tearTest',
+  ...TEAR_KEYS,
   'pieceWeight',
+  'weights',
   'notes',
 ] as const satisfies readonly LogKey[];
 
@@ -31,7 +34,7 @@ export type FormKey = (typeof FORM_KEYS)[number];
 export const NEEDED: readonly FormKey[] = ['run', 'who', 'poured', 'good', 'tearTest'];
 
 /** Longest text of a field [characters]. */
-export const LONGEST = { run: 40, who: 20, notes: 500 } as const;
+export const LONGEST = { run: 40, who: 20, weights: 300, notes: 500 } as const;
 
 /**
  * Readings that can be true, narrower than the log's own bounds so that a slip of the finger or of the scale (°C for °F)
@@ -63,6 +66,7 @@ export function fieldsFor(layers: number): readonly FormKey[] {
   const beyond: readonly FormKey[] = [
     ...POUR_KEYS.slice(layers),
     ...GAP_KEYS.slice(Math.max(0, layers - 1)),
+    ...TEAR_KEYS.slice(Math.max(0, layers - 1)),
   ];
   return FORM_KEYS.filter((key) => !beyond.includes(key));
 }

@@ -1,9 +1,10 @@
 import type { Book } from '../book/book.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
+import { countedRows } from './countedRows.ts';
 
-/** Good pieces logged for an order, all its runs together. */
+/** Good pieces logged for an order, all its runs together; a corrected row counts once. */
 export function goodSoFar(book: Book, order: string): number {
-  return book.pourLog.reduce(
+  return countedRows(book.pourLog).reduce(
     (sum, { record }) => sum + (nameKey(record.order) === nameKey(order) ? (record.good ?? 0) : 0),
     0,
   );

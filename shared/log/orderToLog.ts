@@ -1,5 +1,5 @@
 import type { Book } from '../book/book.ts';
-import { TABLES } from '../book/tables.ts';
+import { type PourLogRecord, TABLES } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { nameKey, type OrderRow } from '../runSheet/bookIndex.ts';
 import type { Problem } from '../verbs/verbs.ts';
@@ -17,14 +17,19 @@ export interface OrderToLog {
   readonly layers: readonly string[];
 }
 
-/** Finds an order by its number. What came out can be logged even when a plan can no longer be made. */
+/**
+ * Finds an order by its number. What came out can be logged even when a plan can no longer be made.
+ * @param logged - a row of the log to correct: its mold, pattern and version stand, whatever the order says by now
+ */
 export function orderToLog(
   book: Book,
   order: string,
+  logged: Pick<PourLogRecord, 'mold' | 'pattern' | 'version'> = {},
 ): OrderToLog | { readonly kind: 'refused'; readonly problems: readonly Problem[] } {
   const row = book.orders.find(({ record }) => nameKey(record.order) === nameKey(order));
   if (row === undefined) return { kind: 'refused', problems: [unknownOrder(order)] };
-  const { mold, pattern, quantity } = row.record;
+  const { quantity } = row.record;
+  const { mold = row.record.mold, pattern = row.record.pattern } = logged;
   const needed = ['mold', 'pattern', 'quantity'] as const;
   if (mold === undefined || pattern === undefined || quantity === undefined)
     return {
@@ -37,7 +42,7 @@ export function orderToLog(
     ({ record }) => nameKey(record.pattern) === nameKey(pattern),
   );
   const newest = Math.max(1, ...layersOf.map(({ record }) => record.version ?? 1));
-  const version = row.record.version ?? newest;
+  const version = logged.version ?? row.record.version ?? newest;
   const layers = layersOf
     .filter(({ record }) => record.version === version)
     .sort((one, other) => (one.record.layerOrder ?? 0) - (other.record.layerOrder ?? 0))

@@ -1,6 +1,7 @@
 import { toEngine } from '../units/convert.ts';
 import { findUnit } from '../units/findUnit.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { UNITS } from '../units/units.ts';
 
 /** Most weights of one round, so that a pasted page is not taken for weights. */
 const MOST = 100;
@@ -19,6 +20,13 @@ export function parseWeights(text: string, system: UnitSystem): readonly number[
   const isGood = values.every((value) => Number.isFinite(value) && value > 0);
   if (unit === undefined || parts.length === 0 || parts.length > MOST || !isGood) return undefined;
   return values.map((value) => toEngine(value, unit));
+}
+
+/** A list of weights as the log keeps it: as typed, with its unit; undefined when it is something else. */
+export function typedWeights(text: string, system: UnitSystem): string | undefined {
+  if (parseWeights(text, system) === undefined) return undefined;
+  const typed = text.trim();
+  return /[a-z]/i.test(typed) ? typed : `${typed} ${UNITS[MEASURES.baseMass[system]].label}`;
 }
 
 /**

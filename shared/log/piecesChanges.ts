@@ -2,7 +2,7 @@ import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, nameKey } from '../runSheet/bookIndex.ts';
 import { findOrder } from '../runSheet/findOrder.ts';
 import { planPieces } from '../runSheet/planPieces.ts';
-import type { PiecesChange } from '../verbs/verbs.ts';
+import type { PiecesChange } from '../verbs/logVerbs.ts';
 
 const OPEN: readonly (string | undefined)[] = [undefined, 'asked', 'accepted', 'planned'];
 

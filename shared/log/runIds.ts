@@ -1,27 +1,38 @@
 import type { Book } from '../book/book.ts';
 import { describe } from '../errors/describe.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
-import type { Problem, RunChoice } from '../verbs/verbs.ts';
+import type { RunChoice } from '../verbs/logVerbs.ts';
+import type { Problem } from '../verbs/verbs.ts';
+import { countedRows } from './countedRows.ts';
 import { goodSoFar } from './goodSoFar.ts';
 
 /** Runs of an order that have rows in the log, the last logged first. */
 export function loggedRuns(book: Book, order: string): readonly RunChoice[] {
-  const rounds = new Map<string, number>();
-  for (const { record } of book.pourLog) {
+  const runs = new Map<string, { rounds: number; last: number }>();
+  for (const { record } of countedRows(book.pourLog)) {
     if (record.run === undefined || nameKey(record.order) !== nameKey(order)) continue;
-    const count = rounds.get(record.run) ?? 0;
-    rounds.delete(record.run);
-    rounds.set(record.run, count + 1);
+    const { rounds, last } = runs.get(record.run) ?? { rounds: 0, last: 0 };
+    runs.delete(record.run);
+    runs.set(record.run, { rounds: rounds + 1, last: Math.max(last, record.round ?? 0) });
   }
-  return [...rounds].map(([run, count]) => ({ run, rounds: count })).reverse();
+  return [...runs]
+    .map(([run, { rounds, last }]) => ({ run, rounds, nextRound: Math.max(rounds, last) + 1 }))
+    .reverse();
+}
+
+/** The round that an entry of a run is about when its own number is left blank: the next one. */
+export function nextRound(book: Book, order: string, run: string): number {
+  const logged = loggedRuns(book, order).find((one) => nameKey(one.run) === nameKey(run));
+  return logged?.nextRound ?? 1;
 }
 
 /**
  * The id of the next run of an order: its number and a count, `1042-3`. It is higher than every id of this form in the
- * log, and counts runs that were named otherwise.
+ * log, corrected rows included, and counts runs that were named otherwise.
  */
 export function nextRunId(book: Book, order: string): string {
-  const runs = loggedRuns(book, order).map(({ run }) => run);
+  const own = book.pourLog.filter(({ record }) => nameKey(record.order) === nameKey(order));
+  const runs = [...new Set(own.flatMap(({ record }) => record.run ?? []))];
   const prefix = `${order}-`.toLowerCase();
   const numbers = runs
     .filter((run) => run.toLowerCase().startsWith(prefix))
@@ -53,7 +64,7 @@ export function runChoices(
   order: string,
   onSheet: readonly string[],
 ): readonly RunChoice[] {
-  const fresh = { run: nextRunId(book, order), rounds: 0 };
+  const fresh = { run: nextRunId(book, order), rounds: 0, nextRound: 1 };
   const logged = loggedRuns(book, order);
   const all = [...logged, fresh];
   const made = all.find(({ run }) => onSheet.includes(run));

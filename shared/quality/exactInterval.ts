@@ -1,12 +1,9 @@
-import { chanceOfEnough } from '../batch/piecesToPour.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
-
-/** Halvings after which a bound is exact to about 1e-15. */
-const HALVINGS = 50;
+import { betaQuantile } from './yields/betaQuantile.ts';
 
 /**
  * Exact (Clopper-Pearson) interval of the share of good pieces, from the binomial tails: at the low end so many good ones or
- * more have the chance (1 - confidence) / 2, at the high end so many or fewer. Never too narrow, often wider than Wilson's.
+ * more have the chance (1 - confidence) / 2, at the high end so many or fewer. These tails are those of beta distributions. Never too narrow, often wider than Wilson's.
  * @param good whole, 0 to poured
  * @param poured whole, >= 1
  * @param confidence of the two-sided interval, between 0 and 1, both excluded
@@ -24,20 +21,7 @@ export function exactInterval(
   requireNumber(confidence, 'confidence', { greaterThan: 0, lessThan: 1 });
   const tail = (1 - confidence) / 2;
   return {
-    low: lowestShare(good, poured, tail),
-    high: 1 - lowestShare(poured - good, poured, tail),
+    low: good === 0 ? 0 : betaQuantile(tail, good, poured - good + 1),
+    high: good === poured ? 1 : betaQuantile(1 - tail, good + 1, poured - good),
   };
-}
-
-/** The share at which `good` or more of `poured` have this chance; 0 when there is none. */
-function lowestShare(good: number, poured: number, chance: number): number {
-  if (good === 0) return 0;
-  let low = 0;
-  let high = 1;
-  for (let step = 0; step < HALVINGS; step++) {
-    const middle = (low + high) / 2;
-    if (chanceOfEnough(good, poured, { kind: 'fixed', yield: middle }) < chance) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }

@@ -2,6 +2,7 @@ import type { Book } from '../book/book.ts';
 import type { SheetName } from '../book/column.ts';
 import type { Problem, Row } from '../book/readTable.ts';
 import type { TABLES } from '../book/tables.ts';
+import { countedRows } from '../log/countedRows.ts';
 
 type RowOf<Key extends keyof typeof TABLES> = Row<(typeof TABLES)[Key]>;
 
@@ -125,7 +126,7 @@ function patternsByVersion(rows: readonly PatternRow[]): Map<string, Map<number,
 
 function evidenceByPair(book: Book): Map<string, Evidence> {
   const sums = new Map<string, { good: number; poured: number; uncounted: number[] }>();
-  for (const { row, record } of book.pourLog) {
+  for (const { row, record } of countedRows(book.pourLog)) {
     const { mold, pattern, poured, good } = record;
     if (mold === undefined || pattern === undefined) continue;
     const key = nameKey(mold, pattern);

@@ -1,4 +1,5 @@
 import type { WorkTimes } from '../day/minutesOfWork.ts';
+import type { YieldPrior } from '../quality/yields/yieldPrior.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { HeatDetail } from './heatDetail.ts';
 import type { RunEnergy } from './runEnergy.ts';
@@ -122,7 +123,9 @@ export interface PiecesPlan {
   readonly confidence: number;
   /** The record it rests on. */
   readonly evidence: { readonly good: number; readonly poured: number };
-  /** Good share that the record and the shop's assumption give together. */
+  /** What is expected without it, and whether that comes from the shop's log or from its setting. */
+  readonly prior: YieldPrior;
+  /** Good share that the record and the prior give together. */
   readonly expectedYield: number;
 }
 

@@ -1,5 +1,6 @@
 import { type PiecesToPour, piecesToPour } from '../batch/piecesToPour.ts';
 import { meanYield, yieldBelief } from '../batch/yieldBelief.ts';
+import { type YieldPrior, yieldPrior } from '../quality/yields/yieldPrior.ts';
 import { type BookIndex, type Evidence, nameKey, remember } from './bookIndex.ts';
 import type { OrderFacts } from './findOrder.ts';
 import type { PiecesPlan } from './plan.ts';
@@ -10,13 +11,28 @@ export type PlannedPieces =
 
 const NO_EVIDENCE: Evidence = { good: 0, poured: 0, uncounted: [] };
 
-/** Pieces to pour for an order from the record of its mold and pattern, all versions together, and the shop's assumption. */
+/**
+ * What the shop expects of a mold and pattern before their own rounds are looked at: learned from all its molds and patterns
+ * once the log holds enough of them, else its setting.
+ */
+export function shopPrior(index: BookIndex): YieldPrior {
+  const { expectedYield, yieldWeight } = index.book.shop;
+  return remember(index, 'yield prior', () =>
+    yieldPrior(
+      [...index.evidence.values()].filter(({ poured }) => poured > 0),
+      { mean: expectedYield, weight: yieldWeight },
+    ),
+  );
+}
+
+/** Pieces to pour for an order from the record of its mold and pattern, all versions together, and the shop's prior. */
 export function planPieces(index: BookIndex, facts: OrderFacts): PlannedPieces {
   const { shop } = index.book;
   const pair = nameKey(facts.mold.name, facts.pattern.name);
   const evidence = index.evidence.get(pair) ?? NO_EVIDENCE;
   const { good, poured } = evidence;
-  const belief = yieldBelief({ mean: shop.expectedYield, weight: shop.yieldWeight, good, poured });
+  const prior = shopPrior(index);
+  const belief = yieldBelief({ mean: prior.mean, weight: prior.weight, good, poured });
   const answer = remember(index, nameKey('pieces', facts.quantity, pair), () =>
     piecesToPour(facts.quantity, belief, shop.confidence),
   );
@@ -33,6 +49,7 @@ export function planPieces(index: BookIndex, facts: OrderFacts): PlannedPieces {
       attained: answer.attained,
       confidence: shop.confidence,
       evidence: { good, poured },
+      prior,
       expectedYield: meanYield(belief),
     },
   };

@@ -2,8 +2,9 @@ import type { Picture } from '../pictures/pictures.ts';
 import type { RunSheetDocument } from '../runSheet/documentTypes.ts';
 import type { PlanResult } from '../runSheet/plan.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
-import type { UnitSystem } from '../units/measures.ts';
 import type { BooksVerbs } from './booksVerbs.ts';
+import type { LogVerbs } from './logVerbs.ts';
+import type { QualityVerbs } from './qualityVerbs.ts';
 import type { QuoteVerbs } from './quoteVerbs.ts';
 import type { StockVerbs } from './stockVerbs.ts';
 
@@ -18,12 +19,6 @@ export interface Problem {
 export interface Refused {
   readonly kind: 'refused';
   readonly problems: readonly Problem[];
-}
-
-/** A run that may be logged: a new one, or one that already has rows in the log. */
-export interface RunChoice {
-  readonly run: string;
-  readonly rounds: number;
 }
 
 export interface PlanPayload {
@@ -79,54 +74,6 @@ export interface DocumentAnswer {
   readonly document: RunSheetDocument;
 }
 
-/** What the log form needs to know about an order. */
-export interface LogForm {
-  readonly kind: 'ok';
-  readonly order: string;
-  readonly mold: string;
-  readonly pattern: string;
-  readonly version: number;
-  readonly layers: readonly string[];
-  readonly quantity: number;
-  /** Good pieces logged so far. */
-  readonly good: number;
-  readonly system: UnitSystem;
-  /** Runs to choose from, the likeliest first. */
-  readonly runs: readonly RunChoice[];
-  /** Given anew to each form, so that an entry is written once however often it is sent. */
-  readonly token: string;
-}
-
-export interface OutcomePayload {
-  readonly order: string;
-  readonly token: string;
-  /** As typed, by the keys of the log's columns. */
-  readonly values: Readonly<Record<string, string>>;
-}
-
-/** Pieces to pour for an open order of the same mold and pattern, before and after the entry. */
-export interface PiecesChange {
-  readonly order: string;
-  readonly quantity: number;
-  readonly before: number;
-  readonly after: number;
-}
-
-export interface OutcomeLogged {
-  readonly kind: 'ok';
-  /** `before` when the same entry had been written already and nothing was written now. */
-  readonly logged: 'now' | 'before';
-  /** Row of the log. */
-  readonly row: number;
-  readonly run: string;
-  readonly order: string;
-  readonly quantity: number;
-  /** Good pieces logged for the order, this entry included. */
-  readonly good: number;
-  readonly status: string;
-  readonly changes: readonly PiecesChange[];
-}
-
 export interface TrialsAnswer extends TrialsFound {
   readonly kind: 'ok';
 }
@@ -151,21 +98,19 @@ export interface FigureChanged extends TrialsAnswer {
 }
 
 /** Every verb that a page calls: what it takes and what it answers. */
-interface Verbs extends BooksVerbs, QuoteVerbs, StockVerbs {
+interface Verbs extends BooksVerbs, LogVerbs, QualityVerbs, QuoteVerbs, StockVerbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };
   readonly runSheetDocumentFor: { readonly payload: RunPayload; readonly answer: DocumentAnswer };
   readonly showHeat: { readonly payload: OrderPayload; readonly answer: HeatShown };
   readonly heatPicturesFor: { readonly payload: OrderPayload; readonly answer: HeatPictures };
-  readonly startLog: { readonly payload: OrderPayload; readonly answer: LogForm };
   readonly readTrials: {
     readonly payload: Readonly<Record<string, never>>;
     readonly answer: TrialsAnswer;
   };
   readonly adoptFigure: { readonly payload: FigurePayload; readonly answer: FigureChanged };
   readonly revertFigure: { readonly payload: WayBackPayload; readonly answer: FigureChanged };
-  readonly logOutcome: { readonly payload: OutcomePayload; readonly answer: OutcomeLogged };
 }
 
 export type Verb = keyof Verbs;

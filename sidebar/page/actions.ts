@@ -1,4 +1,4 @@
-import type { OutcomeLogged } from '../../shared/verbs/verbs.ts';
+import type { OutcomeLogged } from '../../shared/verbs/logVerbs.ts';
 import { clockField } from './clockField.ts';
 import { type Draft, keepDraft, keptDraft } from './draft.ts';
 import type { Store } from './store.ts';

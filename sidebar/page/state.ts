@@ -1,9 +1,11 @@
 import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
+import type { QualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
+import type { LogForm, OutcomeLogged } from '../../shared/verbs/logVerbs.ts';
 import type { TraceAnswer, UseForm } from '../../shared/verbs/stockVerbs.ts';
-import type { LogForm, OutcomeLogged, Problem } from '../../shared/verbs/verbs.ts';
+import type { Problem } from '../../shared/verbs/verbs.ts';
 import type { Draft } from './draft.ts';
 import type { QuoteOnShow } from './quoteOnShow.ts';
 
@@ -14,7 +16,16 @@ interface Notice {
 
 /** Everything that is on show. */
 export interface PageState {
-  readonly view: 'plan' | 'log' | 'logged' | 'trials' | 'use' | 'stock' | 'quote' | 'books';
+  readonly view:
+    | 'plan'
+    | 'log'
+    | 'logged'
+    | 'trials'
+    | 'use'
+    | 'stock'
+    | 'quote'
+    | 'books'
+    | 'quality';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -43,6 +54,7 @@ export interface PageState {
   readonly lotName: string;
   readonly trace: TraceAnswer | undefined;
   readonly quote: QuoteOnShow | undefined;
+  readonly quality: QualityOnShow | undefined;
   readonly books: BooksOnShow | undefined;
 }
 
@@ -66,5 +78,6 @@ export const FIRST_STATE: PageState = {
   lotName: '',
   trace: undefined,
   quote: undefined,
+  quality: undefined,
   books: undefined,
 };

@@ -8,7 +8,7 @@ import {
   POUR_KEYS,
 } from '../../shared/log/formFields.ts';
 import { UNITS } from '../../shared/units/units.ts';
-import type { LogForm } from '../../shared/verbs/verbs.ts';
+import type { LogForm } from '../../shared/verbs/logVerbs.ts';
 import { typeInto } from '../page/actions.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';

@@ -1,6 +1,6 @@
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
-import type { LogForm } from '../../shared/verbs/verbs.ts';
+import type { LogForm } from '../../shared/verbs/logVerbs.ts';
 import { sendLog, showPlan } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../page/store.ts';

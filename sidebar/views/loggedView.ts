@@ -1,5 +1,5 @@
 import { sayCount } from '../../shared/runSheet/say.ts';
-import type { PiecesChange } from '../../shared/verbs/verbs.ts';
+import type { PiecesChange } from '../../shared/verbs/logVerbs.ts';
 import { logAnother, planAgain } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import { openUse } from '../page/stockActions.ts';

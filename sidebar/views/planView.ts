@@ -1,5 +1,6 @@
 import type { OrderPlan, PlanResult, Warning } from '../../shared/runSheet/plan.ts';
 import { sayCount, sayShare } from '../../shared/runSheet/say.ts';
+import { sayEvidence } from '../../shared/runSheet/sayEvidence.ts';
 import {
   makeSheet,
   openLog,
@@ -10,6 +11,7 @@ import {
 } from '../page/actions.ts';
 import { openBooks } from '../page/booksActions.ts';
 import { button, el } from '../page/el.ts';
+import { openQuality } from '../page/qualityActions.ts';
 import { openQuote } from '../page/quoteActions.ts';
 import { sentence } from '../page/sentence.ts';
 import { openStock } from '../page/stockActions.ts';
@@ -38,6 +40,7 @@ export function planView(store: Store): HTMLElement {
       void openQuote(store, plan === undefined || plan.order === '' ? {} : { order: plan.order }),
   );
   const books = button({ id: 'books', label: 'Books', isOff }, () => void openBooks(store));
+  const quality = button({ id: 'quality', label: 'Quality', isOff }, () => void openQuality(store));
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
   return el(
     'div',
@@ -47,6 +50,7 @@ export function planView(store: Store): HTMLElement {
     quote,
     stock,
     books,
+    quality,
     trials,
   );
 }
@@ -100,11 +104,6 @@ function warningsOf(warnings: readonly Warning[]): HTMLElement {
 }
 
 function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
-  const { good, poured } = pieces.evidence;
-  const record =
-    poured === 0
-      ? `No round of this mold and pattern is logged yet: ${sayShare(pieces.expectedYield)} good is the shop’s assumption.`
-      : `${good} of ${sayCount(poured, 'logged piece')} came out good.`;
   return el(
     'section',
     { class: 'card' },
@@ -115,7 +114,7 @@ function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
       {},
       `${sayCount(pieces.rounds, 'round')} of ${pieces.perRound}, for ${quantity} good (chance ${sayShare(pieces.attained)}).`,
     ),
-    el('p', { class: 'small' }, record),
+    el('p', { class: 'small' }, sayEvidence(pieces)),
   );
 }
 

@@ -1,5 +1,5 @@
 import { sayCount } from '../../shared/runSheet/say.ts';
-import type { LogForm } from '../../shared/verbs/verbs.ts';
+import type { LogForm } from '../../shared/verbs/logVerbs.ts';
 import { typeInto } from '../page/actions.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../page/store.ts';

@@ -2,27 +2,31 @@ import type { Book } from '../../shared/book/book.ts';
 import { POUR_LOG } from '../../shared/book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
 import { checkOutcome } from '../../shared/log/checkOutcome.ts';
+import { rowToCorrect } from '../../shared/log/correction.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { type OrderToLog, orderToLog } from '../../shared/log/orderToLog.ts';
 import { piecesChanges } from '../../shared/log/piecesChanges.ts';
-import { runOfAnother } from '../../shared/log/runIds.ts';
+import { nextRound, runOfAnother } from '../../shared/log/runIds.ts';
 import { statusAfterLogging } from '../../shared/log/statusAfter.ts';
-import type { OutcomeLogged, OutcomePayload, Refused } from '../../shared/verbs/verbs.ts';
+import type { OutcomeLogged, OutcomePayload } from '../../shared/verbs/logVerbs.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { workbook } from '../platform/workbook.ts';
-import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
+import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';
 import { writeStatus } from './writeStatus.ts';
 
 /** Longest text that a page may send for one field; the form's own limits are shorter. */
 const LONGEST_TEXT = 2000;
 
 /**
- * Page call: writes one row of the log for what came out. The same token again writes nothing: a double click or a
- * retry logs once, while two people who log the same run both keep their rows.
- * @param payload `{ order, token, values }`, values as typed, by the keys of the log's columns
+ * Page call: writes one row of the log for what came out, or for what corrects a row. The same token again writes nothing: a
+ * double click or a retry logs once, while two people who log the same run both keep their rows. A row is corrected once; of
+ * two people who correct it the second is told.
+ * @param payload `{ order, token, corrects, values }`, values as typed, by the keys of the log's columns; corrects is the
+ * entry of the row that this one replaces, absent for a new round
  */
 export function logOutcome(payload: unknown): OutcomeLogged | Refused {
   const { values: sent, ...rest } = Object(payload) as Readonly<Record<string, unknown>>; // any value makes an object
@@ -33,7 +37,7 @@ export function logOutcome(payload: unknown): OutcomeLogged | Refused {
   return withDocumentLock(() => logOnce({ ...entry.value, values: values.value }));
 }
 
-const ENTRY_FIELDS = { order: NEEDED_TEXT, token: NEEDED_TEXT } as const;
+const ENTRY_FIELDS = { order: NEEDED_TEXT, token: NEEDED_TEXT, corrects: OPTIONAL_TEXT } as const;
 
 function valueFields() {
   const field = { longest: LONGEST_TEXT, needed: false };
@@ -41,11 +45,13 @@ function valueFields() {
 }
 
 /** Everything is read anew inside the lock: rows move, and the same entry may just have been written. */
-function logOnce({ order, token, values }: OutcomePayload): OutcomeLogged | Refused {
+function logOnce({ order, token, corrects, values }: OutcomePayload): OutcomeLogged | Refused {
   const before = readBookNow();
-  const found = orderToLog(before, order);
-  if (found.kind === 'refused') return found;
   const same = before.pourLog.find(({ record }) => record.entry === token);
+  const old = corrects && !same ? rowToCorrect(before, corrects, order) : undefined;
+  if (old?.kind === 'refused') return old;
+  const found = orderToLog(before, order, old?.record);
+  if (found.kind === 'refused') return found;
   if (same) return answer(before, found, same, 'before');
   const checked = checkOutcome(values, {
     system: before.shop.units,
@@ -54,13 +60,23 @@ function logOnce({ order, token, values }: OutcomePayload): OutcomeLogged | Refu
   if (checked.kind === 'refused') return checked;
   const stray = runOfAnother(before, checked.record.run ?? '', found.order);
   if (stray) return { kind: 'refused', problems: [stray] };
-  const record = { ...checked.record, ...context(found), entry: token, loggedAt: now() };
+  const { run = '', round = old?.record.round ?? nextRound(before, found.order, run) } =
+    checked.record;
+  const record = {
+    ...checked.record,
+    ...context(found),
+    round,
+    entry: token,
+    loggedAt: now(),
+    ...(old?.record.entry === undefined ? {} : { corrects: old.record.entry }),
+  };
   const appended = appendRows(POUR_LOG, [record], before.shop.units);
   if (appended.kind === 'refused') return appended;
   const entry = { row: appended.row, record };
   const after: Book = { ...before, pourLog: [...before.pourLog, entry] };
   const logged = answer(after, found, entry, 'now');
-  return { ...logged, changes: piecesChanges(before, after, found.order) };
+  const replaces = old === undefined ? {} : { replaces: old.row };
+  return { ...logged, ...replaces, changes: piecesChanges(before, after, found.order) };
 }
 
 function context({ order, mold, pattern, version }: OrderToLog): PourLogRecord {

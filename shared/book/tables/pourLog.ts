@@ -118,7 +118,8 @@ export const POUR_LOG = {
       heading: 'Tear test',
       width: 105,
       choices: TEAR_TESTS,
-      about: 'How a piece torn across its layers came apart: the weakest joint.',
+      about:
+        'How a piece torn across its layers came apart; it stands for every joint without a test of its own.',
     },
     pieceWeight: {
       kind: 'number',

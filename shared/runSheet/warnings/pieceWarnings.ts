@@ -1,7 +1,8 @@
 import type { Evidence } from '../bookIndex.ts';
 import type { OrderFacts } from '../findOrder.ts';
 import type { PiecesPlan, Warning } from '../plan.ts';
-import { sayShare } from '../say.ts';
+import { sayCount, sayShare } from '../say.ts';
+import { sayPrior } from '../sayEvidence.ts';
 
 /** How much the number of pieces can be relied on. */
 export function pieceWarnings(
@@ -11,17 +12,31 @@ export function pieceWarnings(
 ): readonly Warning[] {
   const what = `${facts.pattern.name} in ${facts.mold.name}`;
   const texts = [
-    ...(evidence.poured === 0
-      ? [
-          `Nothing is logged yet for ${what}, so a yield of ${sayShare(pieces.expectedYield)} is assumed.`,
-        ]
-      : []),
+    ...scantyRecord(what, pieces),
     ...evidence.uncounted.map(
       (row) =>
         `Pour log row ${row} is not counted for ${what}: poured and good must both be given, good no more than poured.`,
     ),
   ];
   return texts.map((text) => ({ about: 'pieces', text }));
+}
+
+/** A yield that rests more on what the shop expects than on rounds of this mold and pattern. */
+function scantyRecord(
+  what: string,
+  { evidence, prior, expectedYield }: PiecesPlan,
+): readonly string[] {
+  const share = sayShare(expectedYield);
+  if (evidence.poured === 0)
+    return [
+      prior.from === 'record'
+        ? `Nothing is logged yet for ${what}, so a yield of ${share} is taken ${sayPrior(prior)}.`
+        : `Nothing is logged yet for ${what}, so a yield of ${share} is assumed.`,
+    ];
+  if (evidence.poured >= prior.weight) return [];
+  return [
+    `Only ${sayCount(evidence.poured, 'piece')} of ${what} ${evidence.poured === 1 ? 'is' : 'are'} logged, so the yield of ${share} comes mostly ${sayPrior(prior)}.`,
+  ];
 }
 
 /** Dates that do not go together. */

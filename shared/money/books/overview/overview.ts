@@ -1,4 +1,5 @@
 import type { BooksBook } from '../../../book/booksBook.ts';
+import { countedRows } from '../../../log/countedRows.ts';
 import { byDue } from '../../stock/shortfall.ts';
 import { type StockOnShow, stockOnShow } from '../../stock/stockOnShow.ts';
 import { books } from '../books.ts';
@@ -74,7 +75,7 @@ function dueOrders({ orders }: BooksBook, day: string): readonly DueOrder[] {
 /** Good pieces of all poured by the month they were logged in; rows that contradict themselves are left out. */
 export function monthYields({ pourLog }: Pick<BooksBook, 'pourLog'>): readonly MonthYield[] {
   const months = new Map<string, { poured: number; good: number }>();
-  for (const { record } of pourLog) {
+  for (const { record } of countedRows(pourLog)) {
     const { loggedAt = '', poured, good } = record;
     const month = /^\d{4}-\d\d/.exec(loggedAt)?.[0];
     if (month === undefined || poured === undefined || good === undefined || good > poured)
