@@ -25,6 +25,8 @@ export { startQuote } from './money/startQuote.ts';
 export { startUse } from './money/startUse.ts';
 export { traceLot } from './money/traceLot.ts';
 export { updateOverview } from './money/updateOverview.ts';
+export { qualityFor } from './quality/qualityFor.ts';
+export { showQuality } from './quality/showQuality.ts';
 export { heatPicturesFor } from './sidebar/heatPicturesFor.ts';
 export { makeRunSheet } from './sidebar/makeRunSheet.ts';
 export { planSelectedOrder } from './sidebar/planSelectedOrder.ts';

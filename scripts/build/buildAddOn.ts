@@ -9,6 +9,13 @@ export async function buildAddOn(folder: string): Promise<void> {
   await copyFile('appsscript.json', join(folder, 'appsscript.json'));
   await buildCode(join(folder, 'Code.js'));
   await buildDataPages(folder);
-  for (const page of ['Sidebar.html', 'RunSheet.html', 'Heat.html', 'Purchases.html', 'Quote.html'])
+  for (const page of [
+    'Sidebar.html',
+    'RunSheet.html',
+    'Heat.html',
+    'Quality.html',
+    'Purchases.html',
+    'Quote.html',
+  ])
     await buildPage(join('sidebar', page), join(folder, page));
 }

@@ -32,6 +32,7 @@ import { POUR_COST } from './money/POUR_COST.ts';
 import { POUR_EXCISE } from './money/POUR_EXCISE.ts';
 import { POUR_MARGIN } from './money/POUR_MARGIN.ts';
 import { POUR_PRICE } from './money/POUR_PRICE.ts';
+import { POUR_CHART } from './quality/POUR_CHART.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
 import { POUR_DROP_FIT } from './trials/POUR_DROP_FIT.ts';
 import { POUR_HEAT_FIT } from './trials/POUR_HEAT_FIT.ts';
@@ -68,6 +69,7 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_OVEN_FIT,
   POUR_DROP_FIT,
   POUR_YIELD,
+  POUR_CHART,
   POUR_COST,
   POUR_PRICE,
   POUR_MARGIN,

@@ -9,7 +9,7 @@ export function controlChartWords(chart: ControlChart): string {
   const span = `from ${sayValue(Math.min(...values), chart)} to ${sayValue(Math.max(...values), chart)}`;
   return [
     `${title}: ${sayCount(points.length, each)}, ${span}, center line ${sayValue(center, chart)}.`,
-    `Limits ${limitWords(chart)}.`,
+    `${limitWords(chart)}.`,
     ...(ranges === undefined
       ? []
       : [
@@ -34,5 +34,5 @@ function limitWords(chart: ControlChart): string {
     );
     return least === most ? `${least}` : `${least} to ${most}`;
   });
-  return `below ${ends[0]}, above ${ends[1]}`;
+  return `Lower limit ${ends[0]}, upper limit ${ends[1]}`;
 }

@@ -2,6 +2,7 @@ import { booksView } from '../views/booksView.ts';
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
+import { qualityView } from '../views/qualityView.ts';
 import { quoteView } from '../views/quoteView.ts';
 import { stockView } from '../views/stockView.ts';
 import { trialsView } from '../views/trialsView.ts';
@@ -65,6 +66,8 @@ function viewOf(store: Store): HTMLElement {
       return usedView(store);
     case 'stock':
       return stockView(store);
+    case 'quality':
+      return qualityView(store);
     case 'quote':
       return quoteView(store);
     case 'books':

@@ -1,3 +1,4 @@
+import type { QualityPayload } from '../../shared/verbs/qualityVerbs.ts';
 import type { OrderPayload } from '../../shared/verbs/verbs.ts';
 
 /** Of a dialog that is about the whole book. */
@@ -12,7 +13,11 @@ const HEIGHT = 640;
  * anything in HTML.
  * @param page - its file, without `.html`
  */
-export function requestDialog(page: string, title: string, request: OrderPayload | Nothing): void {
+export function requestDialog(
+  page: string,
+  title: string,
+  request: OrderPayload | QualityPayload | Nothing,
+): void {
   const encoded = encodeURIComponent(JSON.stringify(request));
   const shown = HtmlService.createHtmlOutputFromFile(page)
     .append(`<div id="request" hidden data-request="${encoded}"></div>`)

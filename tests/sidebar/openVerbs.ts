@@ -32,16 +32,16 @@ export async function buildAddOn(): Promise<{
 }> {
   const dist = mkdtempSync(join(tmpdir(), 'poursmith-verbs-'));
   await buildCode(join(dist, 'Code.js'));
-  for (const name of ['Sidebar', 'RunSheet', 'Heat', 'Purchases', 'Quote'])
+  for (const name of ['Sidebar', 'RunSheet', 'Heat', 'Purchases', 'Quote', 'Quality'])
     await buildPage(`sidebar/${name}.html`, join(dist, `${name}.html`));
   await buildDataPages(dist);
   copyFileSync('appsscript.json', join(dist, 'appsscript.json'));
   return { dist, remove: () => rmSync(dist, { recursive: true }) };
 }
 
-export async function openDemoBook(dist: string): Promise<DemoBook> {
+export async function openDemoBook(dist: string, timeZone = 'America/Denver'): Promise<DemoBook> {
   const now = () => new Date('2026-12-01T20:00:00Z');
-  const host = await openHost({ dist, timeZone: 'America/Denver', now });
+  const host = await openHost({ dist, timeZone, now });
   const shown: UiRequest[] = [];
   host.listen((event) => {
     if (event.kind !== 'ui') return;

@@ -1,0 +1,28 @@
+import { CHART_POINTS } from '../../shared/outcomes/chartSamples.ts';
+import { qualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
+import type { QualityAnswer, QualityPayload } from '../../shared/verbs/qualityVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { today } from '../platform/today.ts';
+import { readPayload } from '../sidebar/readPayload.ts';
+import { QUALITY_FIELDS } from './qualityFields.ts';
+import { readQualityBookNow } from './readQualityBookNow.ts';
+
+/**
+ * Page call: yields, signals, charts and the worst of what was logged.
+ * @param payload `{ mold?, pattern?, points? }`
+ */
+export function qualityFor(payload: unknown): QualityAnswer | Refused {
+  const read = readPayload<QualityPayload>(QUALITY_FIELDS, payload);
+  if (read.kind === 'refused') return read;
+  const { mold, pattern, points: typed } = read.value;
+  const points = CHART_POINTS.find((one) => one === (typed || 'rounds'));
+  if (points === undefined)
+    return refuse('points', `points must be one of ${CHART_POINTS.join(', ')}, got "${typed}"`);
+  const asked = {
+    points,
+    ...(mold ? { mold } : {}),
+    ...(pattern ? { pattern } : {}),
+  };
+  return { kind: 'ok', ...qualityOnShow(readQualityBookNow(), today(), asked) };
+}
