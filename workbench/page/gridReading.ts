@@ -23,7 +23,8 @@ export function reading(workbook: Workbook): Pick<Grid, 'shown' | 'note' | 'valu
       const sheet = workbook.getSheetBySheetId(id);
       return Array.from({ length: endRow - startRow + 1 }, (_row, row) =>
         Array.from({ length: endColumn - startColumn + 1 }, (_column, column) => {
-          const value = sheet?.getCell(startRow + row, startColumn + column)?.v ?? '';
+          // Raw: the other way of reading gives a number as the text that its format shows.
+          const value = sheet?.getCellRaw(startRow + row, startColumn + column)?.v ?? '';
           return typeof value === 'boolean' ? String(value) : value;
         }),
       );

@@ -25,23 +25,23 @@ export function addMonths(draft: TabDraft, books: BooksOnShow): void {
     draft,
     [
       { heading: 'Month', style: 'text' },
+      { heading: 'State', style: 'text' },
       { heading: 'Orders', style: 'count' },
       { heading: 'Sales', style: 'money' },
       { heading: 'Cost of goods', style: 'money' },
       { heading: 'Margin', style: 'money' },
       { heading: 'Margin share', style: 'share' },
       { heading: 'Stock lost', style: 'money' },
-      { heading: 'State', style: 'text' },
     ],
     months.map((figures) => [
       figures.month,
+      figures.state,
       figures.orders,
       amount(figures.sales),
       amount(figures.costOfGoods),
       amount(figures.margin),
       figures.sales === 0 ? undefined : figures.margin / figures.sales,
       amount(figures.otherStock),
-      figures.state,
     ]),
   );
   for (const figures of months) addSince(draft, figures, books);
@@ -50,7 +50,7 @@ export function addMonths(draft: TabDraft, books: BooksOnShow): void {
     'Sales are the prices agreed, less the excise inside them, of the orders shipped in the month; shipping and taxes are not in them. Cost of goods is stock used at the weighted average, with the work, electricity, wear and overhead of the plan. Stock lost is what left stock for no order.',
     'note',
   );
-  addChart(draft, `Sales and margin by month, ${currency}`, [columns[0], columns[2], columns[4]]);
+  addChart(draft, `Sales and margin by month, ${currency}`, [columns[0], columns[3], columns[5]]);
 }
 
 function addSince(
@@ -81,21 +81,21 @@ export function addExcise(draft: TabDraft, books: BooksOnShow): void {
     draft,
     [
       { heading: 'Quarter', style: 'text' },
+      { heading: 'Return due', style: 'text' },
       { heading: 'Sales', style: 'count' },
       { heading: 'All sales', style: 'money' },
       { heading: 'Taxed sales', style: 'money' },
       { heading: 'Taxed on', style: 'money' },
       { heading: 'Tax', style: 'money' },
       { heading: 'Adjustments', style: 'money' },
-      { heading: 'Return due', style: 'text' },
     ],
     quarters
       .slice(-QUARTERS)
       .map(({ year, quarter, sales, gross, taxed, base, tax, adjustments, due }) => [
         `${year} Q${quarter}`,
+        due,
         sales,
         ...[gross, taxed, base, tax, adjustments.tax].map(amount),
-        due,
       ]),
   );
   addWide(
@@ -103,7 +103,7 @@ export function addExcise(draft: TabDraft, books: BooksOnShow): void {
     'Adjustments are the tax of corrections to sales of earlier quarters, entered in this one. A due day on a weekend or holiday moves to the next business day.',
     'note',
   );
-  addChart(draft, `Excise by quarter, ${currency}`, [columns[0], columns[5]]);
+  addChart(draft, `Excise by quarter, ${currency}`, [columns[0], columns[6]]);
 }
 
 /** What customers owe, by age. */

@@ -24,12 +24,12 @@ export function addOrders(draft: TabDraft, { due }: Overview): void {
       { heading: 'Customer', style: 'text' },
       { heading: 'Mold', style: 'text' },
       { heading: 'Pattern', style: 'text' },
-      { heading: 'Pieces', style: 'count' },
       { heading: 'Status', style: 'text' },
       { heading: 'Late', style: 'text' },
+      { heading: 'Pieces', style: 'count' },
     ],
     due.map(({ order, due: day, customer, mold, pattern, pieces, status, isLate }) => [
-      ...[order, day, customer, mold, pattern, pieces, status, isLate ? 'late' : undefined],
+      ...[order, day, customer, mold, pattern, status, isLate ? 'late' : undefined, pieces],
     ]),
   );
 }
@@ -47,22 +47,22 @@ export function addStock(draft: TabDraft, { stock, books }: Overview): void {
       [
         { heading: 'To buy', style: 'strong' },
         { heading: 'Supplier', style: 'text' },
+        { heading: 'Short for', style: 'text' },
+        { heading: 'Due', style: 'text' },
         { heading: 'On hand', style: 'text' },
         { heading: 'Needed', style: 'text' },
         { heading: 'Packs', style: 'count' },
         { heading: 'About', style: 'money' },
-        { heading: 'Short for', style: 'text' },
-        { heading: 'Due', style: 'text' },
       ],
       purchases.lines.map((line) => [
         line.material,
         line.supplier,
+        line.shortFrom?.order ?? (line.isLow ? 'reorder' : undefined),
+        line.shortFrom?.due,
         amountOf(line.onHand, line),
         amountOf(line.needed, line),
         line.noPacks === undefined ? line.packs : undefined,
         line.money === undefined ? undefined : fromMinor(line.money, currency),
-        line.shortFrom?.order ?? (line.isLow ? 'reorder' : undefined),
-        line.shortFrom?.due,
       ]),
     );
   for (const { order, text } of uncounted)
