@@ -80,16 +80,36 @@ export async function openLog(store: Store, kept: Draft['values'] = {}): Promise
   store.set({ view: 'log', form, draft: keptDraft(form.order) ?? fresh, notice: undefined });
 }
 
+/** Opens the form with what a row of the log holds, to be written as a new row that replaces it. */
+export async function openCorrection(store: Store, entry: string): Promise<void> {
+  const { plan } = store.get();
+  if (plan === undefined) return;
+  const payload = { order: plan.order, corrects: entry };
+  const form = await work(store, 'Opening the entry…', 'startLog', payload);
+  if (form?.correction === undefined) return;
+  const { order, token, correction } = form;
+  const kept = keptDraft(order, 'correction');
+  const fresh = { order, token, corrects: entry, values: correction.values };
+  const draft = kept?.corrects === entry ? kept : fresh;
+  store.set({ view: 'log', form, draft, notice: undefined });
+}
+
 export async function sendLog(store: Store): Promise<void> {
   const { draft } = store.get();
   if (draft === undefined) return;
   const logged = await work(store, 'Writing to the log…', 'logOutcome', draft);
   if (logged === undefined) return;
-  keepDraft(undefined);
+  keepDraft(undefined, kindOf(draft));
   store.set({ view: 'logged', logged, notice: { kind: 'done', texts: [whereText(logged)] } });
 }
 
-function whereText({ logged, row, run }: OutcomeLogged): string {
+function kindOf({ corrects }: Draft): 'log' | 'correction' {
+  return corrects === undefined ? 'log' : 'correction';
+}
+
+function whereText({ logged, row, run, replaces }: OutcomeLogged): string {
+  if (replaces !== undefined)
+    return `Row ${row} of Pour log replaces row ${replaces}, which stays and counts nowhere.`;
   if (logged === 'now') return `Run ${run} is written to row ${row} of Pour log.`;
   return `This entry of run ${run} was in row ${row} of Pour log already, so nothing was written. What you changed since it was first sent is not in it.`;
 }
@@ -105,7 +125,7 @@ export function typeInto(store: Store, key: string, value: string): void {
   const { draft } = store.get();
   if (draft === undefined) return;
   const changed = { ...draft, values: { ...draft.values, [key]: value } };
-  keepDraft(changed);
+  keepDraft(changed, kindOf(draft));
   store.follow({ draft: changed });
 }
 

@@ -2,14 +2,17 @@
 export interface Draft {
   readonly order: string;
   readonly token: string;
+  /** Entry of the row that it replaces. */
+  readonly corrects?: string;
   readonly values: Readonly<Record<string, string>>;
 }
 
 /** Forms whose typing is kept. */
-type DraftOf = 'log' | 'quote';
+type DraftOf = 'log' | 'correction' | 'quote';
 
 const KEYS: Readonly<Record<DraftOf, string>> = {
   log: 'poursmith draft',
+  correction: 'poursmith correction',
   quote: 'poursmith quote',
 };
 
@@ -38,6 +41,7 @@ function isDraft(value: unknown): value is Draft {
   if (!('order' in value) || !('token' in value) || !('values' in value)) return false;
   const { order, token, values } = value;
   if (typeof order !== 'string' || typeof token !== 'string') return false;
+  if ('corrects' in value && typeof value.corrects !== 'string') return false;
   if (typeof values !== 'object' || values === null) return false;
   return Object.values(values).every((one) => typeof one === 'string');
 }

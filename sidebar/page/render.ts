@@ -18,15 +18,22 @@ export function render(store: Store): void {
   if (place === null) return;
   const focused = document.activeElement?.id || place.dataset['focus'] || '';
   const caret = caretOf(document.activeElement);
-  const isOther = place.dataset['view'] !== state.view && place.hasChildNodes();
+  const shown = nameOf(state);
+  const isOther = place.dataset['view'] !== shown && place.hasChildNodes();
   place.replaceChildren(viewOf(store));
-  place.dataset['view'] = state.view;
+  place.dataset['view'] = shown;
   // While the page is busy its buttons are off and hold no focus: it is remembered for the draw after.
   place.dataset['focus'] = state.busy === '' ? '' : focused;
   place.setAttribute('aria-busy', String(state.busy !== ''));
   drawStatus(state);
   if (isOther) showFromTop(place);
   else keepFocus(focused, caret);
+}
+
+/** What is on show; the form of a correction is another one than that of a new round. */
+function nameOf({ view, form }: PageState): string {
+  const entry = view === 'log' ? form?.correction?.entry.entry : undefined;
+  return entry === undefined ? view : `correction of ${entry}`;
 }
 
 /** A new view starts at its heading, for the eye and for the ear. */

@@ -1,4 +1,4 @@
-import { POUR_LOG } from '../../shared/book/tables/pourLog.ts';
+import { POUR_LOG, TEAR_KEYS } from '../../shared/book/tables/pourLog.ts';
 import {
   type FormKey,
   formUnit,
@@ -65,10 +65,10 @@ export function errorOf(key: FormKey, store: Store): readonly HTMLElement[] {
 }
 
 /** The column's own heading, with the layer's name for a reading of a layer, and the unit to type. */
-function labelOf(key: FormKey, { layers, system }: LogForm): string {
+export function labelOf(key: FormKey, { layers, system }: LogForm): string {
   const { heading } = POUR_LOG.columns[key];
   const pour = keysOf(POUR_KEYS).indexOf(key);
-  const gap = keysOf(GAP_KEYS).indexOf(key);
+  const gap = Math.max(keysOf(GAP_KEYS).indexOf(key), keysOf(TEAR_KEYS).indexOf(key));
   const words =
     pour >= 0
       ? `${heading}, ${layers[pour] ?? ''}`

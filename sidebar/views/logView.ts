@@ -1,10 +1,12 @@
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
 import type { LogForm } from '../../shared/verbs/logVerbs.ts';
-import { sendLog, showPlan } from '../page/actions.ts';
+import { openLog, sendLog, showPlan } from '../page/actions.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../page/store.ts';
+import { correctionCard, sayEntry } from './correctionCard.ts';
 import { logField } from './logField.ts';
+import { moreFields } from './moreFields.ts';
 import { runField } from './runField.ts';
 import { tearTestField } from './tearTestField.ts';
 
@@ -37,7 +39,8 @@ function partsOf(form: LogForm, store: Store): readonly HTMLElement[] {
     );
   const readings: readonly FormKey[] = fields.filter((key) => /^(moldTop|pour\d|gap\d)/.test(key));
   return [
-    el('h1', { tabindex: '-1' }, `Log order ${form.order}`),
+    el('h1', { tabindex: '-1' }, headingOf(form)),
+    ...aboutCorrection(form),
     el(
       'p',
       {},
@@ -50,23 +53,39 @@ function partsOf(form: LogForm, store: Store): readonly HTMLElement[] {
     group('Bad pieces by kind; blank is none', DEFECT_KEYS, 'pair'),
     tearTestField(store),
     logField('pieceWeight', form, store),
+    moreFields(form, store),
     logField('notes', form, store),
-    actionsOf(store),
+    actionsOf(form, store),
+    ...(form.correction ? [] : [correctionCard(form, store)]),
   ];
 }
 
-function actionsOf(store: Store): HTMLElement {
+function headingOf({ order, correction }: LogForm): string {
+  return correction ? `Correct row ${correction.entry.row}, order ${order}` : `Log order ${order}`;
+}
+
+function aboutCorrection({ correction }: LogForm): readonly HTMLElement[] {
+  if (correction === undefined) return [];
+  const text = `${sayEntry(correction.entry)}. What you write becomes a new row; row ${correction.entry.row} stays on the sheet and counts nowhere.`;
+  return [el('p', {}, text)];
+}
+
+function actionsOf({ correction }: LogForm, store: Store): HTMLElement {
   const { busy } = store.get();
+  const label = correction ? 'Write the correction' : 'Write to the log';
   const send = el(
     'button',
     { id: 'send', type: 'submit', class: 'main' },
-    busy === '' ? 'Write to the log' : 'Writing…',
+    busy === '' ? label : 'Writing…',
   );
   const back = button({ id: 'back', label: 'Back to the plan' }, () => showPlan(store));
   return el(
     'div',
     { class: 'actions' },
     send,
+    ...(correction
+      ? [button({ id: 'another', label: 'Log a new round instead' }, () => void openLog(store))]
+      : []),
     back,
     el('p', { class: 'small' }, 'What you typed is kept when you go back.'),
   );

@@ -3,13 +3,13 @@ import type { LogForm } from '../../shared/verbs/logVerbs.ts';
 import { typeInto } from '../page/actions.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../page/store.ts';
-import { errorOf, inputLooks } from './logField.ts';
+import { errorOf, inputLooks, logField } from './logField.ts';
 
-/** Which run the pieces belong to: a new one, or one that has rounds in the log. */
+/** Which run and round the pieces belong to: a new run, or one that has rounds in the log. */
 export function runField(form: LogForm, store: Store): HTMLElement {
   const chosen = store.get().draft?.values['run'] ?? '';
   const listed = form.runs.some(({ run }) => run === chosen) || chosen === '';
-  const runs = listed ? form.runs : [{ run: chosen, rounds: 0 }, ...form.runs];
+  const runs = listed ? form.runs : [{ run: chosen, rounds: 0, nextRound: 1 }, ...form.runs];
   const options = runs.map(({ run, rounds }) =>
     el(
       'option',
@@ -19,12 +19,22 @@ export function runField(form: LogForm, store: Store): HTMLElement {
   );
   const select = el('select', inputLooks('run', store), ...options);
   select.value = chosen;
-  select.addEventListener('change', () => typeInto(store, 'run', select.value));
-  return el(
+  const round = logField('round', form, store);
+  const showNext = () => {
+    const next = runs.find(({ run }) => run === select.value)?.nextRound ?? 1;
+    round.querySelector('input')?.setAttribute('placeholder', `the next: ${next}`);
+  };
+  showNext();
+  select.addEventListener('change', () => {
+    typeInto(store, 'run', select.value);
+    showNext();
+  });
+  const run = el(
     'div',
     { class: 'field' },
     el('label', { for: 'run' }, 'Run'),
     select,
     ...errorOf('run', store),
   );
+  return el('div', {}, run, round);
 }
