@@ -3,11 +3,19 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { chromium as playwright } from 'playwright-core';
 import { chromium } from '../scripts/chromium.ts';
+import type { Host } from './host/Host.ts';
 import { openHost } from './host/openHost.ts';
 import { fillBook } from './server/fillBook.ts';
 import { ADD_ON, freshBuilds } from './server/freshBuilds.ts';
+import { makeQuotePage } from './sheet/makeQuotePage.ts';
 import { makeSheet } from './sheet/makeSheet.ts';
 import { SHEET_USAGE, type SheetOptions, sheetOptions } from './sheet/sheetOptions.ts';
+
+/** What is written, and its name. */
+interface Page {
+  readonly name: string;
+  readonly html: string;
+}
 
 function say(text: string): void {
   process.stdout.write(`${text}\n`);
@@ -20,6 +28,7 @@ async function writeSheet({
   book,
   paper,
   pictures,
+  quote: isQuote,
 }: SheetOptions): Promise<void> {
   await freshBuilds(say);
   const isNew = !existsSync(book);
@@ -27,14 +36,26 @@ async function writeSheet({
   const host = await openHost({ dist: ADD_ON, book });
   try {
     if (isNew) await fillBook(host, 'demo', say);
-    const { runId, html } = await makeSheet(host, order, ADD_ON, { pictures });
+    const { name, html } = isQuote
+      ? await quotePage(host, order)
+      : await runSheetPage(host, order, pictures);
     if (kind === 'html') await writeFile(out, html);
     else await print(html, out, paper);
     await host.save();
-    say(`Run sheet ${runId} of order ${order} is in ${out}.`);
+    say(`${name} of order ${order} is in ${out}.`);
   } finally {
     await host.close();
   }
+}
+
+async function runSheetPage(host: Host, order: string, pictures: boolean): Promise<Page> {
+  const { runId, html } = await makeSheet(host, order, ADD_ON, { pictures });
+  return { name: `Run sheet ${runId}`, html };
+}
+
+async function quotePage(host: Host, order: string): Promise<Page> {
+  const { quote, html } = await makeQuotePage(host, order, ADD_ON);
+  return { name: `Quote ${quote}`, html };
 }
 
 async function print(html: string, out: string, paper: SheetOptions['paper']): Promise<void> {

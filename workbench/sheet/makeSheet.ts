@@ -1,9 +1,8 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { RunSheetDocument } from '../../shared/runSheet/documentTypes.ts';
-import { elementsToHtml } from '../../shared/runSheet/elementsToHtml.ts';
 import { runSheetElements } from '../../shared/runSheet/runSheetElements.ts';
 import type { Host } from '../host/Host.ts';
+import { askAddOn } from './askAddOn.ts';
+import { paperPage } from './paperPage.ts';
 
 export interface MadeSheet {
   readonly runId: string;
@@ -23,31 +22,16 @@ export async function makeSheet(
   dist: string,
   { pictures = false }: { readonly pictures?: boolean } = {},
 ): Promise<MadeSheet> {
-  const made = await ask(host, 'makeRunSheet', { order });
-  const runId = String(made['runId']);
-  const answer = await ask(host, 'runSheetDocumentFor', { order, runId });
-  const document = answer['document'] as RunSheetDocument; // the verb's own answer, as its type says
-  const styles =
-    (await readFile(join(dist, 'RunSheet.html'), 'utf8')).match(/<style>[\s\S]*?<\/style>/g) ?? [];
-  const head = `<meta charset="utf-8"><title>Run sheet ${encodeURIComponent(runId)}</title>${styles.join('')}`;
-  const look = pictures ? ' class="with-pictures"' : '';
-  const body = `<main id="sheet"${look}>${elementsToHtml(runSheetElements(document))}</main>`;
-  return {
-    runId,
-    html: `<!DOCTYPE html><html lang="en"><head>${head}</head><body>${body}</body></html>\n`,
-  };
-}
-
-async function ask(
-  host: Host,
-  verb: string,
-  payload: unknown,
-): Promise<Readonly<Record<string, unknown>>> {
-  const from = { window: 'sheet', selection: { sheet: 'Orders', range: 'A1' } };
-  const result = await host.call(verb, [payload], from);
-  if (result.kind === 'failure') throw new Error(result.message);
-  const answer = result.value as { kind: string; problems?: readonly { text: string }[] }; // every verb answers so
-  if (answer.kind !== 'ok')
-    throw new Error((answer.problems ?? []).map(({ text }) => text).join('; '));
-  return { ...answer };
+  const { runId } = await askAddOn(host, 'makeRunSheet', { order });
+  const { document } = await askAddOn(host, 'runSheetDocumentFor', { order, runId });
+  const html = await paperPage(
+    {
+      dialog: join(dist, 'RunSheet.html'),
+      title: `Run sheet ${runId}`,
+      id: 'sheet',
+      ...(pictures ? { look: 'with-pictures' } : {}),
+    },
+    runSheetElements(document),
+  );
+  return { runId, html };
 }

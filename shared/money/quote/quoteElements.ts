@@ -6,20 +6,23 @@ export function quoteElements(document: QuoteDocument): PlainElement {
   const { shopName, head, goods, lines, sums, breaks, notes, terms } = document;
   return element('article', 'quote', [
     element('header', '', [
-      element('div', 'shop', [shopName]),
-      element('h1', '', ['Quote']),
+      element('div', 'title', [element('h1', '', ['Quote']), element('div', 'shop', [shopName])]),
       factsOf(head),
     ]),
     section('goods', 'What we pour for you', [factsOf(goods)]),
     section('price', 'Price', [
       element('table', 'sum', [element('tbody', '', [...lines.map(lineOf), ...sums.map(sumOf)])]),
     ]),
-    ...(breaks.length === 0 ? [] : [breaksOf(breaks)]),
-    section('notes', 'Good to know', [listOf(notes)]),
     ...(terms.length === 0 ? [] : [section('terms', 'Terms', [listOf(terms)])]),
-    element('div', 'signature', [
-      element('span', '', ['Accepted by']),
-      element('span', '', ['Date']),
+    element('div', breaks.length === 0 ? '' : 'pair', [
+      ...(breaks.length === 0 ? [] : [breaksOf(breaks)]),
+      element('div', 'side', [
+        section('notes', 'Good to know', [listOf(notes)]),
+        element('div', 'signature', [
+          element('span', '', ['Accepted by']),
+          element('span', '', ['Date']),
+        ]),
+      ]),
     ]),
   ]);
 }

@@ -31,7 +31,7 @@ export const QUOTED_KEYS = [
 type QuotedKey = (typeof QUOTED_KEYS)[number];
 
 /** More would not stay on one page. */
-const LONGEST_TERMS = 1500;
+const LONGEST_TERMS = 700;
 
 /** A quote of an order at the terms of the sale, as it is kept. */
 export function quoteRecord(

@@ -9,8 +9,10 @@ test('takes an order and a file, and fills in the rest', () => {
     book: 'books/demo.xlsx',
     paper: 'Letter',
     pictures: false,
+    quote: false,
   });
   expect(sheetOptions(['--order', '1', '--out', 'a.pdf', '--pictures']).pictures).toBe(true);
+  expect(sheetOptions(['--order', '1', '--out', 'a.pdf', '--quote']).quote).toBe(true);
 });
 
 test.each([
@@ -23,6 +25,10 @@ test.each([
   {
     args: ['--order', '1', '--out', 'a.pdf', '--paper', 'A5'],
     sentence: 'paper must be one of Letter, A4, got A5',
+  },
+  {
+    args: ['--order', '1', '--out', 'a.pdf', '--quote', '--pictures'],
+    sentence: 'pictures must be left out, got them with a quote',
   },
 ])('refuses $args in one sentence', ({ args, sentence }) => {
   expect(() => sheetOptions(args)).toThrow(sentence);
