@@ -35,8 +35,8 @@ export function reader(state: HostState, functions: FunctionCalls, zone: string)
       workbook: engine.save(),
       values: [
         ...engine.results(),
-        { id: PROTECTIONS, params: state.extras().protections },
         { id: CHARTS, params: state.extras().charts },
+        { id: PROTECTIONS, params: state.extras().protections },
       ],
     }),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),
