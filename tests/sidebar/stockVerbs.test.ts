@@ -1,17 +1,17 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { columnLetters } from '../../shared/book/ordersFormula.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { HOSTILE } from '../runSheet/hostile.ts';
 import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
+let dist = '';
 let remove = () => {};
 let book: DemoBook;
 
 /** One book for all: opening and filling one takes seconds. Each test says what it adds to it. */
 beforeAll(async () => {
-  const built = await buildAddOn();
-  remove = built.remove;
-  book = await openDemoBook(built.dist);
+  ({ dist, remove } = await buildAddOn());
+  book = await openDemoBook(dist);
 }, 120_000);
 
 afterAll(async () => {
@@ -81,8 +81,16 @@ describe('postUse', () => {
 
   test('posted again changes nothing and says so, with other amounts too', async () => {
     const payload = { order: '1004', run: 'R-1004' };
-    expect(await book.ask('postUse', payload)).toMatchObject({ posted: 'now' });
+    const before = moves().length;
+    // While somebody else writes it waits, and reads the book only then.
+    const release = book.host.holdLock();
+    const waiting = book.ask('postUse', payload);
+    await new Promise((resolve) => setTimeout(resolve, 1500));
+    expect(moves().length).toBe(before);
+    release();
+    expect(await waiting).toMatchObject({ posted: 'now' });
     await book.host.settled();
+    expect(moves().length).toBeGreaterThan(before);
     const once = moves();
     for (const again of [payload, payload, { ...payload, amounts: { white: '3' } }])
       expect(await book.ask('postUse', again)).toMatchObject({
@@ -131,6 +139,8 @@ describe('postUse', () => {
   });
 
   test('takes a stock below nothing, names the row and by how much', async () => {
+    // Another stock that is below nothing already is no matter of this run.
+    const other = await typeRow(['2026-11-30', 'Green', '', '-9', 'used']);
     const payload = { order: '1006', run: 'R-1006', amounts: { red: '4.5' } };
     const posted = await book.ask('postUse', payload);
     if (posted.kind !== 'ok') throw new Error(JSON.stringify(posted));
@@ -144,13 +154,13 @@ describe('postUse', () => {
       ),
     );
     const stock = await book.ask('readStock', {});
-    expect(stock).toMatchObject({ kind: 'ok', problems: [{ sheet: 'Stock moves', row }] });
+    expect(stock).toMatchObject({ kind: 'ok', problems: [{ row: other }, { row }] });
     const red = stock.kind === 'ok' && stock.lines.find(({ material }) => material === 'Red');
     expect(red).toMatchObject({ negative: { row, date: '2026-12-01' } });
     expect(JSON.stringify(stock)).not.toMatch(/null|NaN/);
     // The purchase that was missing, typed afterwards with its own day, settles it.
     await typeRow(['2026-12-01', 'Red', 'C-0130', '4', 'purchase', '', '', '9.5']);
-    expect(await book.ask('readStock', {})).toMatchObject({ problems: [{ row }] });
+    expect(await book.ask('readStock', {})).toMatchObject({ problems: [{ row: other }, { row }] });
   });
 
   test.each([
@@ -244,6 +254,15 @@ describe('readStock and the purchase list', () => {
     });
   });
 });
+
+test('days in cells are those of a workbook east of Greenwich too', async () => {
+  const east = await openDemoBook(dist, 'Europe/Berlin');
+  onTestFinished(() => east.host.close());
+  const formula = '=POUR_LOTS("pm-2611", \'Stock moves\'!A1:K, Materials!A1:Q)';
+  east.host.type('Sheet1', 'A1', formula);
+  await east.host.settled();
+  expect(east.host.values('Sheet1', 'H2')).toEqual([['2026-11-09']]);
+}, 60_000);
 
 describe('the stock functions in cells', () => {
   test('read the days of the workbook’s own zone, and agree with the panel', async () => {
