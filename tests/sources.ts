@@ -114,4 +114,47 @@ export const SOURCES = {
     'Fieller, Some problems in interval estimation, J. R. Statist. Soc. B 16 (1954) 175-185; from memory',
   SCIPYLOGISTIC:
     'independent maximization of the same penalized likelihood: Python, scipy 1.17.1, Nelder-Mead and brentq',
+  FISHERTHOMPSON1963:
+    'Fisher, Thompson, in Industrial Scheduling, 1963, 6 x 6 instance ft06; best 55, proved again by a general constraint solver',
+  LAWRENCE1984:
+    'Lawrence, resource constrained project scheduling, 1984, 10 x 5 instance la01; best 666, proved again by a general constraint solver',
+  PSPLIB:
+    'Kolisch, Sprecher, PSPLIB, European J. Oper. Res. 96 (1996) 205-216, instance j301_1; best 43, proved again by a general constraint solver, longest path 38',
+  JOBSHOPMANUAL:
+    'documentation of a general open-source optimization suite, job shop of three jobs; best 11',
+  HEIZERRENDER:
+    'Heizer, Render, Operations Management, two work centers in a row by Johnson’s rule; inputs and answer from memory, 35 recomputed by trying every order',
+  CPMCOURSE:
+    'open course module in transport engineering, critical path of 14 activities; 41 and paths as printed, floats recomputed',
+  CPMEXAMPLE: 'public solved example of a critical path of 7 activities: 16, A-B-D-E-G',
+  KOLISCH1996:
+    'Kolisch, Serial and parallel resource-constrained project scheduling methods revisited, European J. Oper. Res. 90 (1996) 320-333; from memory',
+  FRANCK2001:
+    'Franck, Neumann, Schwindt, Truncated branch-and-bound, schedule-construction, and schedule-improvement procedures for resource-constrained project scheduling, OR Spektrum 23 (2001) 297-324; from memory',
+  BARTUSCH1988:
+    'Bartusch, Mohring, Radermacher, Scheduling project networks with resource constraints and time windows, Annals of Oper. Res. 16 (1988) 201-240; from memory',
+  LIWILLIS1992:
+    'Li, Willis, An iterative scheduling technique for resource-constrained project scheduling, European J. Oper. Res. 56 (1992) 370-379; from memory',
+  BURKEBYKOV2017:
+    'Burke, Bykov, The late acceptance hill-climbing heuristic, European J. Oper. Res. 258 (2017) 70-78; from memory',
+  CARLIER1982:
+    'Carlier, The one-machine sequencing problem, European J. Oper. Res. 11 (1982) 42-47; from memory',
+  KELLEYWALKER1959: 'Kelley, Walker, Critical-path planning and scheduling, 1959; from memory',
+  TARJAN1972:
+    'Tarjan, Depth-first search and linear graph algorithms, SIAM J. Comput. 1 (1972) 146-160; from memory',
+  MARSAGLIA2003: 'Marsaglia, Xorshift RNGs, J. Statistical Software 8 (2003) 14; from memory',
+  WESTERNELECTRIC:
+    'Western Electric Company, Statistical Quality Control Handbook, 1956, zone tests; as quoted on public pages',
+  MONTGOMERY:
+    'Montgomery, Introduction to Statistical Quality Control, factors for control charts of variables; from memory',
+  CHAMPWOODALL:
+    'Champ, Woodall, Exact results for Shewhart control charts with supplementary runs rules, Technometrics 29 (1987) 393-399; the 91.75 as quoted on public pages',
+  ARMITAGE1955:
+    'Armitage, Tests for linear trends in proportions and frequencies, Biometrics 11 (1955) 375-386; from memory',
+  AGRESTI:
+    'Agresti, Categorical Data Analysis, 2nd ed., 2002, section 3.4.5, malformations by alcohol; counts and 6.57 from memory, recomputed',
+  MCCULLAGHNELDER:
+    'McCullagh, Nelder, Generalized Linear Models, 2nd ed., 1989, section 4.5; from memory',
+  NPLESSON:
+    'public lesson in R on a standard control-chart package: 50 lots of 200, center 7.14, upper limit 15.01',
 } as const satisfies Readonly<Record<string, string>>;

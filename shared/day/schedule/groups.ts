@@ -1,0 +1,107 @@
+import type { Network } from './network.ts';
+
+/** Tasks that a window or a hold ties to each other are placed together. */
+export interface Groups {
+  /** Tasks of each group, each after those it waits for; groups likewise */
+  readonly members: readonly (readonly number[])[];
+  readonly groupOf: readonly number[];
+  /** Groups that each group waits for, and those that wait for it */
+  readonly before: readonly (readonly number[])[];
+  readonly after: readonly (readonly number[])[];
+  /** Holds that end with a task */
+  readonly ending: readonly (readonly number[])[];
+}
+
+/**
+ * The strongly connected parts of the network, where a window or a hold also leads back.
+ * @source TARJAN1972
+ */
+export function groupsOf(network: Network): Groups {
+  const { count, arcs, holds } = network;
+  const leads: number[][] = Array.from({ length: count }, () => []);
+  for (const { before, after, most } of arcs) {
+    leads[before]?.push(after);
+    if (most < Number.POSITIVE_INFINITY) leads[after]?.push(before);
+  }
+  for (const { first, last } of holds) leads[last]?.push(first);
+  const parts = connectedParts(leads).reverse();
+  const rank = ranks(network);
+  const members = parts.map((part) =>
+    part.sort((one, other) => (rank[one] ?? 0) - (rank[other] ?? 0)),
+  );
+  const groupOf = new Array<number>(count).fill(0);
+  members.forEach((part, group) => {
+    for (const task of part) groupOf[task] = group;
+  });
+  const before: Set<number>[] = members.map(() => new Set());
+  const after: Set<number>[] = members.map(() => new Set());
+  for (const arc of arcs) {
+    const [one = 0, other = 0] = [groupOf[arc.before], groupOf[arc.after]];
+    if (one === other) continue;
+    before[other]?.add(one);
+    after[one]?.add(other);
+  }
+  const ending: number[][] = Array.from({ length: count }, () => []);
+  holds.forEach(({ last }, hold) => {
+    ending[last]?.push(hold);
+  });
+  const lists = (sets: readonly Set<number>[]) => sets.map((set) => [...set]);
+  return { members, groupOf, before: lists(before), after: lists(after), ending };
+}
+
+/** Place of each task in an order that follows the arcs. */
+function ranks({ count, into, out }: Network): readonly number[] {
+  const rank = new Array<number>(count).fill(0);
+  const waits = into.map((arcs) => arcs.length);
+  const ready = waits.flatMap((left, task) => (left === 0 ? [task] : []));
+  for (let place = 0; place < ready.length; place += 1) {
+    const task = ready[place] ?? 0;
+    rank[task] = place;
+    for (const { after } of out[task] ?? []) {
+      const left = (waits[after] ?? 0) - 1;
+      waits[after] = left;
+      if (left === 0) ready.push(after);
+    }
+  }
+  return rank;
+}
+
+/** Tarjan's parts, each after the parts it leads to; without recursion, chains may be long. */
+function connectedParts(leads: readonly (readonly number[])[]): number[][] {
+  const count = leads.length;
+  const seen = new Array<number>(count).fill(-1);
+  const low = new Array<number>(count).fill(0);
+  const isOpen = new Array<boolean>(count).fill(false);
+  const walked = new Array<number>(count).fill(0);
+  const open: number[] = [];
+  const parts: number[][] = [];
+  let clock = 0;
+  for (let root = 0; root < count; root += 1) {
+    if (seen[root] !== -1) continue;
+    const path = [root];
+    while (path.length > 0) {
+      const node = path[path.length - 1] ?? 0;
+      if (seen[node] === -1) {
+        seen[node] = low[node] = clock;
+        clock += 1;
+        open.push(node);
+        isOpen[node] = true;
+      }
+      const next = leads[node]?.[walked[node] ?? 0];
+      if (next !== undefined) {
+        walked[node] = (walked[node] ?? 0) + 1;
+        if (seen[next] === -1) path.push(next);
+        else if (isOpen[next]) low[node] = Math.min(low[node] ?? 0, seen[next] ?? 0);
+        continue;
+      }
+      path.pop();
+      const parent = path[path.length - 1];
+      if (parent !== undefined) low[parent] = Math.min(low[parent] ?? 0, low[node] ?? 0);
+      if (low[node] !== seen[node]) continue;
+      const part = open.splice(open.indexOf(node));
+      for (const member of part) isOpen[member] = false;
+      parts.push(part);
+    }
+  }
+  return parts;
+}

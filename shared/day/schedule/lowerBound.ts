@@ -1,0 +1,91 @@
+import type { Groups } from './groups.ts';
+import type { Reach } from './heads.ts';
+import type { HeldSpan, Network, Taking } from './network.ts';
+import { onePlaceBound, type Visit } from './onePlaceBound.ts';
+import type { Cost } from './problem.ts';
+import { openUntil } from './profile.ts';
+
+/** Work that must be done by one of a few resources. */
+interface Load extends Visit {
+  /** Their numbers, sorted */
+  readonly pool: readonly number[];
+  readonly amount: number;
+}
+
+/**
+ * What no schedule beats: lateness and finish of the longest paths; for the finish also, over every resource and every few that
+ * can stand in for each other, its first head + the time it needs for all its work + the shortest tail, and the preemptive
+ * bound where one task at a time is done.
+ * @source KELLEYWALKER1959; CARLIER1982
+ */
+export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost {
+  const { durations, dues, weights, open, startedAt } = network;
+  const { heads, tails } = reach;
+  let lateness = 0;
+  let finish = 0;
+  heads.forEach((head, task) => {
+    const end = head + (durations[task] ?? 0);
+    lateness += (weights[task] ?? 1) * Math.max(0, end - (dues[task] ?? end));
+    finish = Math.max(finish, end + (tails[task] ?? 0));
+  });
+  // What has begun may overlap: it is no bound.
+  if (startedAt.some((started) => started !== undefined)) return { lateness, finish };
+  const loads = loadsOf(network, groups, reach);
+  const pools = new Map(loads.map(({ pool }) => [pool.join(), pool]));
+  for (const pool of pools.values()) {
+    const own = loads.filter((load) => load.pool.every((resource) => pool.includes(resource)));
+    const profiles = pool.flatMap((resource) => open[resource] ?? []);
+    const work = own.reduce((sum, { amount, duration }) => sum + amount * duration, 0);
+    const first = own.reduce((least, { head }) => Math.min(least, head), Number.POSITIVE_INFINITY);
+    const last = own.reduce((least, { tail }) => Math.min(least, tail), Number.POSITIVE_INFINITY);
+    finish = Math.max(finish, openUntil(profiles, first, work) + last);
+    const isOnePlace = profiles.length === 1 && Math.max(...(profiles[0]?.free ?? [])) === 1;
+    if (isOnePlace) finish = Math.max(finish, onePlaceBound(own));
+  }
+  return { lateness, finish };
+}
+
+function loadsOf(network: Network, groups: Groups, { heads, tails }: Reach): readonly Load[] {
+  const { uses, durations, holds } = network;
+  const ofTasks = uses.flatMap((all, task) =>
+    all.flatMap((ways) => {
+      const visit = {
+        head: heads[task] ?? 0,
+        duration: durations[task] ?? 0,
+        tail: tails[task] ?? 0,
+      };
+      return visit.duration > 0 ? [loadOf(ways, visit)] : [];
+    }),
+  );
+  const ofHolds = holds.map((hold) =>
+    loadOf(hold.ways, {
+      head: heads[hold.first] ?? 0,
+      duration: leastSpan(network, groups, hold),
+      tail: tails[hold.last] ?? 0,
+    }),
+  );
+  return [...ofTasks, ...ofHolds];
+}
+
+function loadOf(ways: readonly Taking[], visit: Visit): Load {
+  const main = ways.flatMap((way) => way[0] ?? []);
+  const pool = [...new Set(main.map(({ resource }) => resource))].sort((a, b) => a - b);
+  return { ...visit, pool, amount: Math.min(...main.map(({ amount }) => amount)) };
+}
+
+/** From the start of the first task of a hold to the finish of its last, at the least. */
+function leastSpan(
+  { into, durations }: Network,
+  groups: Groups,
+  { first, last }: HeldSpan,
+): number {
+  const members = groups.members[groups.groupOf[first] ?? 0] ?? [];
+  const offsets = new Map([[first, 0]]);
+  for (const task of members)
+    for (const { before, least } of into[task] ?? []) {
+      const earlier = offsets.get(before);
+      if (earlier === undefined) continue;
+      offsets.set(task, Math.max(offsets.get(task) ?? 0, earlier + least));
+    }
+  return (offsets.get(last) ?? 0) + (durations[last] ?? 0);
+}

@@ -1,0 +1,113 @@
+import type { Hold, Problem, Task } from './problem.ts';
+import { emptyProfile, type Profile } from './profile.ts';
+
+/** One way, by the numbers of its resources. */
+export type Taking = readonly { readonly resource: number; readonly amount: number }[];
+
+/** From start to start: after >= before + least, after <= before + most. */
+export interface Arc {
+  readonly before: number;
+  readonly after: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+export interface HeldSpan {
+  readonly first: number;
+  readonly last: number;
+  readonly ways: readonly Taking[];
+}
+
+/** A problem by numbers instead of names, as the search walks it. */
+export interface Network {
+  readonly count: number;
+  readonly durations: readonly number[];
+  readonly releases: readonly number[];
+  /** Infinity where there is none */
+  readonly dues: readonly number[];
+  readonly weights: readonly number[];
+  /** Where a task has started already */
+  readonly startedAt: readonly (number | undefined)[];
+  /** Per task, its uses, those with the fewest ways first */
+  readonly uses: readonly (readonly (readonly Taking[])[])[];
+  readonly arcs: readonly Arc[];
+  readonly into: readonly (readonly Arc[])[];
+  readonly out: readonly (readonly Arc[])[];
+  readonly holds: readonly HeldSpan[];
+  /** What is open of each resource before anything is placed */
+  readonly open: readonly Profile[];
+}
+
+/** Numbers for names; the problem has been checked. */
+export function networkOf({ resources, tasks, links, holds = [] }: Problem): Network {
+  const taskAt = numbered(tasks);
+  const resourceAt = numbered(resources);
+  const takings = (ways: Hold['ways']): readonly Taking[] =>
+    ways.map((way) =>
+      way.map(({ resource, amount }) => ({ resource: resourceAt(resource), amount })),
+    );
+  const durations = tasks.map(({ duration }) => duration);
+  const spans = holds.map(({ first, last, ways }) => ({
+    first: taskAt(first),
+    last: taskAt(last),
+    ways: takings(ways),
+  }));
+  const arcs = [
+    ...links.map(({ before, after, from = 'finish', least = 0, most }) => {
+      const offset = from === 'finish' ? (durations[taskAt(before)] ?? 0) : 0;
+      return {
+        before: taskAt(before),
+        after: taskAt(after),
+        least: offset + least,
+        most: most === undefined ? Number.POSITIVE_INFINITY : offset + most,
+      };
+    }),
+    ...spans
+      .filter(({ first, last }) => first !== last)
+      .map(({ first, last }) => ({
+        before: first,
+        after: last,
+        least: 0,
+        most: Number.POSITIVE_INFINITY,
+      })),
+  ];
+  return {
+    ...factsOf(tasks),
+    durations,
+    uses: tasks.map(({ uses = [] }) =>
+      uses.map(takings).sort((one, other) => one.length - other.length),
+    ),
+    ...joined(tasks.length, arcs),
+    holds: spans,
+    open: resources.map(({ capacity, open }) => emptyProfile(capacity, open)),
+  };
+}
+
+function factsOf(tasks: readonly Task[]) {
+  return {
+    count: tasks.length,
+    releases: tasks.map(({ release = 0 }) => release),
+    dues: tasks.map(({ due = Number.POSITIVE_INFINITY }) => due),
+    weights: tasks.map(({ weight = 1 }) => weight),
+    startedAt: tasks.map(({ startedAt }) => startedAt),
+  };
+}
+
+/** The arcs, and those into and out of every task. */
+export function joined(
+  count: number,
+  arcs: readonly Arc[],
+): Pick<Network, 'arcs' | 'into' | 'out'> {
+  const into: Arc[][] = Array.from({ length: count }, () => []);
+  const out: Arc[][] = Array.from({ length: count }, () => []);
+  for (const arc of arcs) {
+    into[arc.after]?.push(arc);
+    out[arc.before]?.push(arc);
+  }
+  return { arcs, into, out };
+}
+
+function numbered(all: readonly { readonly id: string }[]): (id: string) => number {
+  const places = new Map(all.map(({ id }, place) => [id, place]));
+  return (id) => places.get(id) ?? -1;
+}

@@ -1,0 +1,150 @@
+import { compareCosts, type Decoded, decode } from './decode.ts';
+import type { Groups } from './groups.ts';
+import { listByKey, moveGroup } from './lists.ts';
+import { mirrorGroups, mirrorNetwork } from './mirror.ts';
+import type { Network } from './network.ts';
+import type { Misfit } from './placeGroup.ts';
+import type { Placing } from './placing.ts';
+import type { Cost } from './problem.ts';
+import { randomSource } from './randomSource.ts';
+
+/** A list is taken when it is no worse than the one this many steps ago. */
+const MEMORY = 24;
+/** Most groups moved in one step */
+const MOST_MOVED = 4;
+
+export interface SearchWork {
+  readonly network: Network;
+  readonly groups: Groups;
+  /** Where to begin; all of them are tried */
+  readonly lists: readonly (readonly number[])[];
+  /** Groups at the head of every list that have begun and stay there */
+  readonly fixed: number;
+  readonly bound: Cost;
+  readonly seed: number;
+  /** Schedules that may be built */
+  readonly iterations: number;
+}
+
+interface Found {
+  readonly list: readonly number[];
+  readonly placing: Placing;
+  readonly cost: Cost;
+}
+
+export type Searched =
+  | (Found & { readonly kind: 'found'; readonly iterations: number })
+  | { readonly kind: 'none'; readonly misfit: Misfit | undefined };
+
+/**
+ * The best list found: rules of thumb, then lists with a few groups moved, taken when no worse than some steps ago, and every
+ * new best swept backward and forward. What comes first does not hang on how many iterations follow, so more are never worse.
+ * @source BURKEBYKOV2017, late acceptance; LIWILLIS1992, backward and forward
+ */
+export function search(work: SearchWork): Searched {
+  const { network, groups, lists, bound, iterations } = work;
+  let left = iterations;
+  let best: Found | undefined;
+  let misfit: Misfit | undefined;
+  const build = (list: readonly number[]): Found | undefined => {
+    left -= 1;
+    const decoded = decode(network, groups, list);
+    if (decoded.kind === 'misfit') misfit = decoded.misfit;
+    return foundOf(list, decoded);
+  };
+  const keep = (found: Found | undefined): boolean => {
+    if (!found || (best && compareCosts(found.cost, best.cost) >= 0)) return false;
+    best = found;
+    return true;
+  };
+  const isOpen = () => left > 0 && (!best || compareCosts(best.cost, bound) > 0);
+  const sweep = (): void => {
+    while (best && left > 1 && isOpen()) {
+      left -= 1;
+      const list = sweptList(work, best);
+      if (!list || !keep(build(list))) return;
+    }
+  };
+  for (const list of lists) if (isOpen()) keep(build(list));
+  sweep();
+  if (!best) return { kind: 'none', misfit };
+  const random = randomSource(work.seed);
+  const memory = new Array<Cost>(MEMORY).fill(best.cost);
+  let current: Found = best;
+  for (let step = 0; isOpen(); step += 1) {
+    const place = step % MEMORY;
+    const tried = build(movedList(work, current, random));
+    if (tried && isTaken(tried.cost, current.cost, memory[place])) current = tried;
+    memory[place] = current.cost;
+    if (keep(tried)) {
+      sweep();
+      current = best;
+    }
+  }
+  return { kind: 'found', ...best, iterations: iterations - left };
+}
+
+function foundOf(list: readonly number[], decoded: Decoded): Found | undefined {
+  if (decoded.kind === 'misfit') return undefined;
+  const { placing, cost } = decoded;
+  return { list, placing, cost };
+}
+
+function isTaken(cost: Cost, current: Cost, earlier: Cost | undefined): boolean {
+  return compareCosts(cost, current) <= 0 || (!!earlier && compareCosts(cost, earlier) <= 0);
+}
+
+/** A few groups moved elsewhere; one in three times a late one is brought forward. */
+function movedList({ network, groups, fixed }: SearchWork, from: Found, random: () => number) {
+  const list = from.list.slice();
+  const movable = list.length - fixed;
+  if (movable < 2) return list;
+  const pick = () => fixed + Math.floor(random() * movable);
+  const moves = 1 + Math.floor(random() * MOST_MOVED);
+  for (let move = 0; move < moves; move += 1) {
+    const late = random() < 1 / 3 ? latePlace(network, groups, { ...from, list }, random()) : -1;
+    if (late >= fixed) moveGroup(groups, list, { from: late, to: pick() % (late + 1), fixed });
+    else moveGroup(groups, list, { from: pick(), to: pick(), fixed });
+  }
+  return list;
+}
+
+/** Place of one of the groups that hold a late task; -1 where all are in time. */
+function latePlace(
+  { dues, durations }: Network,
+  { members }: Groups,
+  { list, placing }: Found,
+  share: number,
+): number {
+  const isLate = (task: number) =>
+    (placing.starts[task] ?? 0) + (durations[task] ?? 0) > (dues[task] ?? 0);
+  const late = list.flatMap((group, place) => (members[group]?.some(isLate) ? [place] : []));
+  return late[Math.floor(share * late.length)] ?? -1;
+}
+
+/** The order in which groups start when all are first pushed as late as they go. */
+function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) {
+  const { starts } = found.placing;
+  const end = found.cost.finish;
+  const mirrored = mirrorNetwork(network, end);
+  const turned = mirrorGroups(groups, network);
+  const finishes = groups.members.map((part) =>
+    Math.max(...part.map((task) => (starts[task] ?? 0) + (network.durations[task] ?? 0))),
+  );
+  const backward = decode(
+    mirrored,
+    turned,
+    listByKey(
+      turned,
+      finishes.map((finish) => -finish),
+    ),
+  );
+  if (backward.kind === 'misfit') return undefined;
+  const late = backward.placing.starts;
+  const keys = groups.members.map((part) =>
+    Math.min(...part.map((task) => end - (late[task] ?? 0) - (network.durations[task] ?? 0))),
+  );
+  const begun = (lists[0] ?? []).slice(0, fixed);
+  const rest = listByKey(groups, keys).filter((group) => !begun.includes(group));
+  return [...begun, ...rest];
+}
