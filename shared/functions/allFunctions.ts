@@ -34,6 +34,7 @@ import { POUR_MARGIN } from './money/POUR_MARGIN.ts';
 import { POUR_PRICE } from './money/POUR_PRICE.ts';
 import { POUR_CHART } from './quality/POUR_CHART.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
+import { POUR_YIELD_TABLE } from './quality/POUR_YIELD_TABLE.ts';
 import { POUR_DROP_FIT } from './trials/POUR_DROP_FIT.ts';
 import { POUR_HEAT_FIT } from './trials/POUR_HEAT_FIT.ts';
 import { POUR_OVEN_FIT } from './trials/POUR_OVEN_FIT.ts';
@@ -69,6 +70,7 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_OVEN_FIT,
   POUR_DROP_FIT,
   POUR_YIELD,
+  POUR_YIELD_TABLE,
   POUR_CHART,
   POUR_COST,
   POUR_PRICE,
