@@ -72,7 +72,7 @@ export function otherStockCosts(moves: readonly PostedMove[]): ReadonlyMap<strin
   return costs;
 }
 
-export function sumsOf(sales: readonly Sale[]): MoneySums {
+function sumsOf(sales: readonly Sale[]): MoneySums {
   return sales.reduce<MoneySums>(
     (sums, { sales: net, cost, margin, excise }) =>
       plus(sums, {

@@ -51,7 +51,7 @@ export function nextToClose({ months, day }: Pick<Books, 'months' | 'day'>): str
 }
 
 /** The text that makes a month's row one of a kind. */
-export function entryOfMonth(month: string): string {
+function entryOfMonth(month: string): string {
   return `closed ${month}`;
 }
 

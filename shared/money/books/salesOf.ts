@@ -58,7 +58,7 @@ export function salesOf(
 }
 
 /** What an order at its agreed price comes to for the customer. */
-export function invoiceOf({ shop }: Pick<BooksBook, 'shop'>, { record }: OrderRow) {
+function invoiceOf({ shop }: Pick<BooksBook, 'shop'>, { record }: OrderRow) {
   const terms = priceTerms(shop, record, 'known pattern');
   const { goods, excise, net } = soldAt(record.priceAgreed ?? 0, 0, terms);
   const shipping = toMinor(terms.shipping, shop.currency, 'shipping');

@@ -82,6 +82,9 @@ describe('closing a month', () => {
   });
 
   test('by two people at once writes one row, and both are told', async () => {
+    // While a third one writes, both wait, and read the book only then.
+    const release = book.host.holdLock();
+    setTimeout(release, 1500);
     const [one, other] = await Promise.all([
       good<MonthClosed | { kind: 'refused' }>(
         book.ask('closeMonth', { month: '2026-11', who: 'AK' }, { window: 'a' }),

@@ -13,7 +13,7 @@ export const DAYS_AHEAD = 14;
 /** States of an order that is still to leave the shop. */
 const OPEN: readonly (string | undefined)[] = ['accepted', 'planned', 'poured', 'packed'];
 
-export interface DueOrder {
+interface DueOrder {
   readonly order: string;
   readonly due: string;
   readonly customer: string;
@@ -25,7 +25,7 @@ export interface DueOrder {
 }
 
 /** Pieces that came out of one month's rounds. */
-export interface MonthYield {
+interface MonthYield {
   readonly month: string;
   readonly poured: number;
   readonly good: number;
@@ -73,7 +73,7 @@ function dueOrders({ orders }: BooksBook, day: string): readonly DueOrder[] {
 }
 
 /** Good pieces of all poured by the month they were logged in; rows that contradict themselves are left out. */
-export function monthYields({ pourLog }: Pick<BooksBook, 'pourLog'>): readonly MonthYield[] {
+function monthYields({ pourLog }: Pick<BooksBook, 'pourLog'>): readonly MonthYield[] {
   const months = new Map<string, { poured: number; good: number }>();
   for (const { record } of countedRows(pourLog)) {
     const { loggedAt = '', poured, good } = record;
