@@ -1,5 +1,6 @@
 import type { BooksBook } from '../../book/booksBook.ts';
 import { nameKey } from '../../runSheet/bookIndex.ts';
+import { EXCISE_SOURCE } from '../excise/exciseWords.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';
 import type { Books, Sale } from './booksTypes.ts';
@@ -86,11 +87,11 @@ function exciseTable(book: BooksBook, { sales, day, currency }: Books): ExportTa
   return {
     headings: [
       ...['Order', 'Day', 'Corrects sale of', 'Price', 'Status', 'Taxed on', 'Rate', 'Tax'],
-      'Currency',
+      ...['Currency', 'Caution'],
     ],
     rows: entries.map(({ order, day: entered, corrects = '', price, excise }) => [
       ...[order, entered, corrects, amount(price), excise.reason],
-      ...[amount(excise.base), excise.rate, amount(excise.tax), currency],
+      ...[amount(excise.base), excise.rate, amount(excise.tax), currency, EXCISE_SOURCE],
     ]),
   };
 }

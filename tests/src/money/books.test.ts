@@ -187,6 +187,7 @@ describe('exports and overview', () => {
       ['1002', 'export', 0],
       ['1003', 'taxable', 23.18],
     ]);
+    for (const row of tax.rows) expect(row.at(-1)).toContain('Ask a tax adviser.');
     for (const { headings, rows } of [sales, moves, tax])
       for (const row of rows) expect(row).toHaveLength(headings.length);
   });
