@@ -37,6 +37,15 @@ export const SOURCES = {
   'JOHNSON-KOTZ':
     'Johnson, Kemp, Kotz, Univariate Discrete Distributions, 3rd ed., 2005; from memory',
   JSTAT: 'npm jstat 1.9.6',
+  GEISSLER1889:
+    'Geissler, boys in sibships of twelve, Saxony 1876-1885; Lindsey, Altham, Applied Statistics 47 (1998) 149-157',
+  BETABINOMIALDOC:
+    'documentation of a general-purpose statistics library, beta-binomial example on the Saxony sibships; fitted counts from memory',
+  LINDSEYALTHAM1998: 'Lindsey, Altham, Applied Statistics 47 (1998) 149-157; from memory',
+  SKELLAM1948: 'Skellam, J. Royal Statistical Society B 10 (1948) 257-261; from memory',
+  CASELLA1985:
+    'Casella, An Introduction to Empirical Bayes Data Analysis, The American Statistician 39 (1985) 83-87; from memory',
+  ABRAMOWITZSTEGUN: 'Abramowitz, Stegun, Handbook of Mathematical Functions, 1964; from memory',
   CRC: 'CRC Standard Mathematical Tables, mensuration; from memory',
   KELL1975: 'Kell, J. Chem. Eng. Data 20 (1975) 97-105; coefficients read in public code',
   CIPMWATER:
