@@ -23,7 +23,9 @@ function anyValue(column: Column): fc.Arbitrary<Value> {
         .map((part) => low + part * (high - low));
     }
     case 'money':
-      return fc.integer({ min: 0, max: 1e7 }).map((cents) => cents / 100);
+      return fc
+        .integer({ min: column.bounds?.greaterThan === undefined ? 0 : 1, max: 1e7 })
+        .map((cents) => cents / 100);
     case 'clock':
       return fc.integer({ min: 0, max: 1439 });
     case 'choice':

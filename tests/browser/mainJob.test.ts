@@ -38,7 +38,7 @@ function cellOf(heading: string): unknown {
 
 function lastLogRow(): readonly unknown[] {
   const rows = workbench.host
-    .values('Pour log', 'A1:AG80')
+    .values('Pour log', 'A1:AN80')
     .filter((row) => row[0] !== '' && row[0] !== null);
   return rows[rows.length - 1] ?? [];
 }

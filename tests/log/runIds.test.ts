@@ -38,8 +38,8 @@ describe('loggedRuns', () => {
       ['1042-1', '1042'],
     ]);
     expect(loggedRuns(book, '1042')).toEqual([
-      { run: '1042-1', rounds: 2 },
-      { run: '1042-2', rounds: 1 },
+      { run: '1042-1', rounds: 2, nextRound: 3 },
+      { run: '1042-2', rounds: 1, nextRound: 2 },
     ]);
   });
 });
@@ -48,13 +48,15 @@ describe('runChoices', () => {
   const started = bookOf([['1042-1', '1042']]);
 
   test('begins with a new run when nothing is logged', () => {
-    expect(runChoices(bookOf([]), '1042', [])).toEqual([{ run: '1042-1', rounds: 0 }]);
+    expect(runChoices(bookOf([]), '1042', [])).toEqual([
+      { run: '1042-1', rounds: 0, nextRound: 1 },
+    ]);
   });
 
   test('goes on with the run that was logged last while pieces are lacking', () => {
     expect(runChoices(started, '1042', ['Order', '104-1'])).toEqual([
-      { run: '1042-1', rounds: 1 },
-      { run: '1042-2', rounds: 0 },
+      { run: '1042-1', rounds: 1, nextRound: 2 },
+      { run: '1042-2', rounds: 0, nextRound: 1 },
     ]);
   });
 
@@ -62,6 +64,7 @@ describe('runChoices', () => {
     expect(runChoices(started, '1042', ['Order', '1042-2'])[0]).toEqual({
       run: '1042-2',
       rounds: 0,
+      nextRound: 1,
     });
   });
 
@@ -70,7 +73,11 @@ describe('runChoices', () => {
       ['1042-1', '1042', 20],
       ['1042-1', '1042', 20],
     ]);
-    expect(runChoices(complete, '1042', [])[0]).toEqual({ run: '1042-2', rounds: 0 });
+    expect(runChoices(complete, '1042', [])[0]).toEqual({
+      run: '1042-2',
+      rounds: 0,
+      nextRound: 1,
+    });
   });
 });
 

@@ -68,6 +68,7 @@ describe('the trials of the panel', () => {
       'Set temperature: Plastisol medium',
       'Microwave efficiency',
       'Drop: Black',
+      'Bond temperature',
     ]);
     const griddle = card(page, 'Contact: Griddle A');
     expect(await griddle.locator('dd').first().textContent()).toBe('96 W/m²·K');
@@ -161,7 +162,7 @@ describe('the trials of the panel', () => {
     );
     await page.click('#use0');
     expect(await idle(page)).toBe('Please mend: Plates is gone.');
-    expect(await page.locator('.card').count()).toBe(5);
+    expect(await page.locator('.card').count()).toBe(6);
   });
 
   test('the plan on show is planned again with the figures of now', async () => {

@@ -241,14 +241,14 @@ describe('logOutcome', () => {
     expect(logged).toMatchObject({
       kind: 'ok',
       logged: 'now',
-      row: 62,
+      row: 63,
       run: '1007-1',
       good: 11,
       quantity: 60,
       status: 'planned',
     });
     await book.host.settled();
-    expect(rowOf('pourLog', 62)).toMatchObject({
+    expect(rowOf('pourLog', 63)).toMatchObject({
       Run: '1007-1',
       Entry: 'token-1',
       'Logged at': '2026-12-01 13:00',
@@ -394,6 +394,7 @@ describe('menu', () => {
     const items = menu?.items.filter(({ run }) => run !== undefined) ?? [];
     expect(items.map(({ label }) => label)).toEqual([
       'Open the bench panel',
+      'Update the overview',
       'Set up this workbook',
       'Fill with the demo shop',
       'Recalculate',

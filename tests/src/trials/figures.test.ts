@@ -116,6 +116,7 @@ describe('readTrials', () => {
       ['setTemperature', 'Plastisol medium', 'fitted'],
       ['microwaveEfficiency', '', 'fitted'],
       ['dropVolume', 'Black', 'fitted'],
+      ['bondTemperature', '', 'fitted'],
     ]);
     const [griddle, plate] = proposals;
     expect(griddle).toMatchObject({
@@ -391,7 +392,7 @@ describe('refusals, which write nothing', () => {
     { payload: {}, text: 'figure must be given, got nothing' },
     {
       payload: { figure: 'color' },
-      text: 'figure must be one of contact, setTemperature, dropVolume, microwaveEfficiency, got "color"',
+      text: 'figure must be one of contact, setTemperature, dropVolume, microwaveEfficiency, bondTemperature, got "color"',
     },
     {
       payload: { figure: 'contact', of: 'Griddle Z' },
