@@ -11,7 +11,7 @@ const MOST = 100;
  * or blanks; a comma between digits of one number is not one.
  * @returns weights [kg] in the order typed; undefined when the text is something else
  */
-export function parseWeights(text: string, system: UnitSystem): readonly number[] | undefined {
+function parseWeights(text: string, system: UnitSystem): readonly number[] | undefined {
   const [, numbers = '', label = ''] = /^([\d.,;\s]*?)\s*([a-z]*)\.?\s*$/i.exec(text) ?? [];
   const usual = MEASURES.baseMass[system];
   const unit = label === '' ? usual : findUnit(label.toLowerCase(), usual);

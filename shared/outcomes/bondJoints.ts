@@ -17,7 +17,7 @@ export interface LoggedJoint extends TornJoint {
 }
 
 /** A row with a tear test that could not be used, and why. */
-export interface RowLeftOut {
+interface RowLeftOut {
   readonly row: number;
   readonly because: string;
 }
@@ -30,7 +30,7 @@ export interface JointsFound {
 }
 
 /** The latest tested rows only, so that a log of many years is worked out in a second; older ones are the shop of then. */
-export const MOST_ROWS = 300;
+const MOST_ROWS = 300;
 
 /**
  * Every torn joint of the rows that count, with its contact temperature from the row's own readings.

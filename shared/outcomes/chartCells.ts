@@ -7,7 +7,7 @@ import { signalWords } from './signalWords.ts';
 export const CHART_LIMITS = ['all points', 'without points beyond a limit'] as const;
 export type ChartLimits = (typeof CHART_LIMITS)[number];
 
-export const CHART_HEADINGS = [
+const CHART_HEADINGS = [
   'Point',
   'Poured',
   'Bad',

@@ -15,7 +15,7 @@ export function defectPareto(
 }
 
 /** Pieces by defect, in the order of the log's columns. */
-export function countedDefects(rounds: readonly LoggedRound[]): readonly Counted[] {
+function countedDefects(rounds: readonly LoggedRound[]): readonly Counted[] {
   const kinds = DEFECT_KEYS.map((key) => ({
     name: POUR_LOG.columns[key].heading,
     count: rounds.reduce((sum, { defects }) => sum + (defects[key] ?? 0), 0),

@@ -4,7 +4,7 @@ import { countedRows } from '../log/countedRows.ts';
 import { pieceWeights } from '../log/pieceWeights.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
 
-export type DefectKey = (typeof DEFECT_KEYS)[number];
+type DefectKey = (typeof DEFECT_KEYS)[number];
 
 /** One row of the log that counts and does not contradict itself. */
 export interface LoggedRound {

@@ -42,7 +42,7 @@ export function shareChart(
 }
 
 /** Points beyond a limit, the first candidates for a cause that was found. */
-export function beyondLimit({ signals }: PChart): readonly number[] {
+function beyondLimit({ signals }: PChart): readonly number[] {
   return signals.filter(({ rule }) => rule === 'limit').map(({ from }) => from);
 }
 

@@ -4,7 +4,7 @@ import { yieldRate } from '../quality/yieldRate.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 
 /** Weeks that a trend is looked for in. */
-export const WEEKS = 8;
+const WEEKS = 8;
 
 const CONFIDENCE = 0.95;
 /** A Monday. */

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/measures.ts';
 
-export interface ChartPoint {
+interface ChartPoint {
   /** Round or run, and what came out: `R-1002 round 1`. */
   readonly label: string;
   readonly value: number;

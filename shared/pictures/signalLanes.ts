@@ -9,7 +9,7 @@ const LANE = 15;
 const LINE = 16;
 
 /** A signal with its number, and the lane above the plot that it stands in. */
-export interface PlacedSignal extends ChartSignal {
+interface PlacedSignal extends ChartSignal {
   readonly number: number;
   readonly lane: number;
 }

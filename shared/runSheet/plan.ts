@@ -77,7 +77,7 @@ export interface LayerRun {
 }
 
 /** The joint between a layer and the one below, poured as planned. */
-export interface LayerSeam {
+interface LayerSeam {
   /** [degC] */
   readonly contactTemperature: number;
   /** [s] */

@@ -15,7 +15,7 @@ const NO_EVIDENCE: Evidence = { good: 0, poured: 0, uncounted: [] };
  * What the shop expects of a mold and pattern before their own rounds are looked at: learned from all its molds and patterns
  * once the log holds enough of them, else its setting.
  */
-export function shopPrior(index: BookIndex): YieldPrior {
+function shopPrior(index: BookIndex): YieldPrior {
   const { expectedYield, yieldWeight } = index.book.shop;
   return remember(index, 'yield prior', () =>
     yieldPrior(

@@ -18,7 +18,7 @@ export interface PlateHeatWanted extends PlateSet {
   readonly moments?: readonly number[];
 }
 
-export interface PlateSample {
+interface PlateSample {
   /** Since switch-on [s] */
   readonly seconds: number;
   /** Surface of the plate, and mold top [degC] */

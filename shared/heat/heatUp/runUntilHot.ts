@@ -31,7 +31,7 @@ export interface HotWanted {
 }
 
 /** Nobody waits longer [s]. */
-export const LONGEST = 43_200;
+const LONGEST = 43_200;
 
 /**
  * Follows plate and molds until every top that can read its target does; the physics are those of `heatUpCourse`.

@@ -4,7 +4,7 @@ import type { LayerReading } from './layerReading.ts';
 import type { CompletePour, CompleteStack } from './layerStack.ts';
 
 /** How long a layer can still move. */
-export type LayerOpenTime =
+type LayerOpenTime =
   | { readonly kind: 'seconds'; readonly seconds: number }
   | { readonly kind: 'stays open'; readonly endMean: number }
   | { readonly kind: 'sets at once' };

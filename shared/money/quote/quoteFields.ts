@@ -16,7 +16,7 @@ export const PRICING_KEYS = [
 ] as const;
 
 export type GoodsKey = (typeof GOODS_KEYS)[number];
-export type PricingKey = (typeof PRICING_KEYS)[number];
+type PricingKey = (typeof PRICING_KEYS)[number];
 export type QuoteKey = GoodsKey | PricingKey;
 
 /** Fields of a quote as typed; a blank one may be left out. */

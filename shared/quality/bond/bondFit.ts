@@ -39,7 +39,7 @@ export type BondFit =
     };
 
 /** Confidence of the threshold's limits. */
-export const BOND_CONFIDENCE = 0.9;
+const BOND_CONFIDENCE = 0.9;
 /** Fewer joints, or less evidence of either kind, put no figure in use. An assumption. */
 const FEWEST = 6;
 const FEWEST_OF_A_KIND = 2;

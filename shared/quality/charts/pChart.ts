@@ -8,7 +8,7 @@ export interface Sample {
   readonly bad: number;
 }
 
-export interface SharePoint extends Sample {
+interface SharePoint extends Sample {
   /** Bad of poured, 0 to 1. */
   readonly share: number;
   /** Limits at three standard deviations, kept within 0 to 1. */

@@ -1,5 +1,5 @@
 /** Which side of the center line; `high` is the greater value. */
-export type Side = 'high' | 'low';
+type Side = 'high' | 'low';
 
 /** One rule: `needed` of `window` points in a row lie on one side, beyond so many standard deviations from the center line. */
 interface RunRule {
@@ -13,7 +13,7 @@ interface RunRule {
  * out, since each more rule is one more kind of false alarm.
  * @source WESTERNELECTRIC, zone tests; NISTHANDBOOK, section 6.3.2
  */
-export const RUN_RULES = {
+const RUN_RULES = {
   limit: { needed: 1, window: 1, beyond: 3 },
   twoOfThree: { needed: 2, window: 3, beyond: 2 },
   fourOfFive: { needed: 4, window: 5, beyond: 1 },
@@ -47,7 +47,7 @@ export interface Signal {
  * Each rule by itself gives a false alarm at 1.4 to 3.9 of 1,000 places when the points are normal. Where few pieces make it more
  * likely than this, breaking the rule says too little and is no signal.
  */
-export const MOST_LUCK = 0.01;
+const MOST_LUCK = 0.01;
 
 /** On the line is not beyond it; digits past the twelfth are not a difference. */
 const EDGE = 1e-9;

@@ -12,7 +12,7 @@ export interface ReadRound {
 }
 
 /** Chance of a good piece at a mold top, and the band that holds the curve there. */
-export interface YieldAt {
+interface YieldAt {
   /** [degC] */
   readonly moldTop: number;
   readonly rate: number;

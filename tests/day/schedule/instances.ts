@@ -1,7 +1,7 @@
 import type { Problem } from '../../../shared/day/schedule/problem.ts';
 
 /** Rows of a job shop: machine, time pairs in technological order. */
-export function jobShop(rows: readonly (readonly number[])[]): Problem {
+function jobShop(rows: readonly (readonly number[])[]): Problem {
   const machines = new Set(rows.flatMap((row) => row.filter((_, place) => place % 2 === 0)));
   const steps = rows.map((row) =>
     Array.from({ length: row.length / 2 }, (_, step) => ({
@@ -27,7 +27,7 @@ export function jobShop(rows: readonly (readonly number[])[]): Problem {
 }
 
 /** A project: name, duration, what it waits for. */
-export function project(rows: readonly (readonly [string, number, string])[]): Problem {
+function project(rows: readonly (readonly [string, number, string])[]): Problem {
   return {
     resources: [],
     tasks: rows.map(([id, duration]) => ({ id, duration })),
