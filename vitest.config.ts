@@ -6,5 +6,7 @@ export default defineConfig({
     globalSetup: ['tests/globalSetup.ts'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 30_000,
+    // One worker a core: by itself the runner leaves one core idle.
+    maxWorkers: '100%',
   },
 });
