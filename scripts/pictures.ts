@@ -5,6 +5,7 @@ import type { TestHook } from '../workbench/page/testHook.ts';
 import { fillBook } from '../workbench/server/fillBook.ts';
 import { freshBuilds, PAGE } from '../workbench/server/freshBuilds.ts';
 import { startServer } from '../workbench/server/startServer.ts';
+import { makeQuotePage } from '../workbench/sheet/makeQuotePage.ts';
 import { makeSheet } from '../workbench/sheet/makeSheet.ts';
 import { chromium } from './chromium.ts';
 
@@ -36,7 +37,11 @@ try {
   await panel.getByLabel(/^Mold top/).fill('214');
   await panel.getByLabel(/^Poured/).fill('16');
   await shoot(page, 'log');
+  await panel.getByRole('button', { name: 'Back to the plan' }).click();
+  await money(page, panel);
+  await quality(page, panel);
   await runSheet();
+  await quotePaper();
 } finally {
   await browser.close();
   await server.close();
@@ -106,10 +111,49 @@ async function orderPlan(page: Page, panel: FrameLocator): Promise<void> {
   await shoot(page, 'orders');
 }
 
+/** Price and quote of an asked order, what to buy for all open ones, and the shop's overview. */
+async function money(page: Page, panel: FrameLocator): Promise<void> {
+  await page.setViewportSize({ width: 1400, height: 1500 });
+  await page.evaluate(() => window.workbench?.select('Orders', 'A13'));
+  await panel.getByRole('button', { name: 'Read the selected order' }).click();
+  await panel.getByRole('button', { name: 'Quote for order 1012' }).click();
+  await panel.locator('#quotePrice table').first().waitFor();
+  await shoot(page, 'quote');
+  await panel.getByRole('button', { name: 'Back to the plan' }).click();
+  await panel.getByRole('button', { name: 'Stock', exact: true }).click();
+  await panel.getByRole('button', { name: 'Purchase list to print' }).click();
+  await page.frameLocator('dialog iframe').locator('table').first().waitFor();
+  await shoot(page, 'purchases');
+  await page.keyboard.press('Escape');
+  await panel.getByRole('button', { name: 'Back to the plan' }).click();
+  await page.getByRole('menuitem', { name: 'Poursmith' }).click();
+  await page.getByRole('menuitem', { name: 'Update the overview' }).click();
+  await page.locator('#charts svg').first().waitFor();
+  await shoot(page, 'overview');
+}
+
+async function quality(page: Page, panel: FrameLocator): Promise<void> {
+  await panel.getByRole('button', { name: 'Quality', exact: true }).click();
+  await panel.locator('svg').first().waitFor();
+  await shoot(page, 'quality');
+  await panel.getByRole('button', { name: 'Back to the plan' }).click();
+  await page.setViewportSize({ width: 1400, height: 800 });
+}
+
 async function runSheet(): Promise<void> {
   const { html } = await makeSheet(host, '1006', 'dist');
+  await paper(html, 'run-sheet');
+}
+
+async function quotePaper(): Promise<void> {
+  const { html } = await makeQuotePage(host, '1012', 'dist');
+  await paper(html, 'quote-paper');
+}
+
+/** A Letter page as it prints, at 96 pixels an inch. */
+async function paper(html: string, name: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 816, height: 1056 } });
   await page.setContent(html);
   await page.emulateMedia({ media: 'print' });
-  await page.screenshot({ path: `${FOLDER}/run-sheet.png`, fullPage: true });
+  await page.screenshot({ path: `${FOLDER}/${name}.png`, fullPage: true });
 }
