@@ -7,6 +7,7 @@ import { layerProfilePicture } from './layerProfilePicture.ts';
 import { layerTimelinePicture } from './layerTimelinePicture.ts';
 import { paretoPicture } from './paretoPicture.ts';
 import type { Picture } from './pictures.ts';
+import { timetablePicture } from './timetablePicture.ts';
 import { yieldCurvePicture } from './yieldCurvePicture.ts';
 
 const HEIGHTS = {
@@ -38,6 +39,8 @@ export function drawPicture(picture: Picture, width: number): PlainElement {
       return controlChartPicture(picture, width);
     case 'defect-pareto':
       return paretoPicture(picture, width);
+    case 'timetable':
+      return timetablePicture(picture, width);
     case 'yield-curve':
       return yieldCurvePicture(picture, { width, height: HEIGHTS[picture.kind] });
   }

@@ -6,6 +6,7 @@ import { layerProfileWords } from './layerProfileWords.ts';
 import { layerTimelineWords } from './layerTimelineWords.ts';
 import { paretoWords } from './paretoWords.ts';
 import type { Picture } from './pictures.ts';
+import { timetableWords } from './timetableWords.ts';
 import { yieldCurveWords } from './yieldCurveWords.ts';
 
 /** What a picture is called. */
@@ -23,6 +24,7 @@ export function pictureTitle(picture: Picture): string {
     case 'weight-chart':
     case 'defect-pareto':
     case 'yield-curve':
+    case 'timetable':
       return picture.title;
   }
 }
@@ -45,6 +47,8 @@ export function pictureWords(picture: Picture): string {
       return controlChartWords(picture);
     case 'defect-pareto':
       return paretoWords(picture);
+    case 'timetable':
+      return timetableWords(picture);
     case 'yield-curve':
       return yieldCurveWords(picture);
   }

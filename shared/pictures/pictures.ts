@@ -5,6 +5,7 @@ import type { HeatTrialPictured } from './heatTrial.ts';
 import type { HeatUp } from './heatUp.ts';
 import type { LayerProfile } from './layerProfile.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
+import type { Timetable } from './timetable.ts';
 import type { YieldAgainstTop } from './yieldAgainstTop.ts';
 
 /** Everything that is drawn, as data; `kind` says which drawing it takes. */
@@ -16,4 +17,5 @@ export type Picture =
   | BondPictured
   | ControlChart
   | DefectPareto
-  | YieldAgainstTop;
+  | YieldAgainstTop
+  | Timetable;

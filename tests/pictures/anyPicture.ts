@@ -130,5 +130,64 @@ const trial = fc.record(
   { requiredKeys: ['kind', 'title', 'system', 'curve', 'readings'] },
 );
 
+/** Within the planned fortnight, and absurd. */
+const moment = fc.oneof(fc.double({ min: 0, max: 1_300_000, noNaN: true }), seconds);
+const ranges = fc
+  .tuple(moment, moment)
+  .map(([one, other]) => ({ from: Math.min(one, other), to: Math.max(one, other) }));
+const timetable = fc.record(
+  {
+    kind: fc.constant('timetable' as const),
+    title: name,
+    system,
+    days: fc.uniqueArray(fc.nat({ max: 13 }), { maxLength: 5 }).chain((days) =>
+      fc.tuple(
+        ...days
+          .sort((one, other) => one - other)
+          .map((day) =>
+            fc.tuple(name, fc.double({ min: 0, max: 0.5, noNaN: true })).map(([said, start]) => ({
+              name: said,
+              from: (day + start) * 86_400,
+              to: (day + 2 * start) * 86_400,
+            })),
+          ),
+      ),
+    ),
+    groups: fc.array(
+      fc.record({
+        name,
+        rows: fc.array(
+          fc.record({
+            name,
+            bars: fc.array(
+              fc
+                .tuple(ranges, fc.nat({ max: 8 }), name)
+                .map(([span, order, text]) => ({ ...span, order, text })),
+              { maxLength: 6 },
+            ),
+          }),
+          { maxLength: 3 },
+        ),
+      }),
+      { maxLength: 3 },
+    ),
+    orders: fc.array(
+      fc.record(
+        { name, due: moment, finish: moment, late: seconds },
+        { requiredKeys: ['name', 'finish', 'late'] },
+      ),
+      { maxLength: 8 },
+    ),
+    now: moment,
+  },
+  { requiredKeys: ['kind', 'title', 'system', 'days', 'groups', 'orders'] },
+);
+
 /** Pictures of any data that a plan or a trial could hold, absurd ones among them. */
-export const ANY_PICTURE: fc.Arbitrary<Picture> = fc.oneof(heatUp, timeline, profile, trial);
+export const ANY_PICTURE: fc.Arbitrary<Picture> = fc.oneof(
+  heatUp,
+  timeline,
+  profile,
+  trial,
+  timetable,
+);

@@ -7,9 +7,9 @@ import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.t
 import { elementsToHtml } from '../../shared/runSheet/elementsToHtml.ts';
 import type { PlainElement } from '../../shared/runSheet/plainElement.ts';
 import { ANY_PICTURE } from './anyPicture.ts';
-import { HEAT_UP, PROFILE, TIMELINE, TRIAL } from './pictureData.ts';
+import { HEAT_UP, PROFILE, TIMELINE, TIMETABLE, TRIAL } from './pictureData.ts';
 
-const ALL: readonly Picture[] = [HEAT_UP, TIMELINE, PROFILE, TRIAL];
+const ALL: readonly Picture[] = [HEAT_UP, TIMELINE, PROFILE, TRIAL, TIMETABLE];
 const WIDTHS = [300, 480, 720];
 
 function elements(root: PlainElement): readonly PlainElement[] {

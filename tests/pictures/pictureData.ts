@@ -2,6 +2,7 @@ import type { HeatTrialPictured } from '../../shared/pictures/heatTrial.ts';
 import type { HeatUp } from '../../shared/pictures/heatUp.ts';
 import type { LayerProfile } from '../../shared/pictures/layerProfile.ts';
 import type { LayerTimeline } from '../../shared/pictures/layerTimeline.ts';
+import type { Timetable } from '../../shared/pictures/timetable.ts';
 
 const ROOM = 20;
 
@@ -125,4 +126,52 @@ export const TRIAL: HeatTrialPictured = {
     top: climbing(index * 60, 112),
   })),
   readings: HEAT_UP.readings,
+};
+
+const HOUR = 3600;
+const NEXT = 24 * HOUR;
+
+/** Two days of two people, one plate and one mold of which there are two; order 2103 is late. */
+export const TIMETABLE: Timetable = {
+  kind: 'timetable',
+  title: 'Pour days Mon Nov 30 to Tue Dec 1',
+  system: 'US',
+  days: [
+    { name: 'Mon Nov 30', from: 8 * HOUR, to: 17 * HOUR },
+    { name: 'Tue Dec 1', from: NEXT + 8 * HOUR, to: NEXT + 12 * HOUR },
+  ],
+  groups: [
+    {
+      name: 'People',
+      rows: [
+        {
+          name: 'Ada',
+          bars: [
+            { from: 8 * HOUR, to: 9 * HOUR, order: 0, text: 'weigh and color' },
+            { from: 10 * HOUR, to: 10.5 * HOUR, order: 0, text: 'pour' },
+            { from: NEXT + 9 * HOUR, to: NEXT + 11 * HOUR, order: 2, text: 'pack' },
+          ],
+        },
+        { name: 'Ben', bars: [{ from: 13 * HOUR, to: 14 * HOUR, order: 1, text: 'pour' }] },
+      ],
+    },
+    {
+      name: 'Molds',
+      rows: [
+        {
+          name: 'Ribbed 4 in',
+          bars: [
+            { from: 9 * HOUR, to: 12 * HOUR, order: 0, text: '' },
+            { from: 11 * HOUR, to: NEXT + 9 * HOUR, order: 2, text: '' },
+          ],
+        },
+      ],
+    },
+  ],
+  orders: [
+    { name: '2101', due: 17 * HOUR, finish: 16 * HOUR, late: 0 },
+    { name: '2102', finish: 15 * HOUR, late: 0 },
+    { name: '2103', due: 17 * HOUR, finish: NEXT + 11 * HOUR, late: 18 * HOUR },
+  ],
+  now: 10.25 * HOUR,
 };
