@@ -27,11 +27,13 @@ export type LogisticFit =
   | LogisticCurve
   | { readonly kind: 'no fit'; readonly because: Exclude<Telling, 'mixed'> };
 
-/** Far more than any data take; Firth's steps shorten by a constant share near the end. */
+/** Far more than any data take. */
 const MOST_STEPS = 500;
 const MOST_HALVINGS = 40;
 /** Of a step, in standard deviations of the figure, at which the fit stands. */
 const STILL = 1e-11;
+/** A step too short for the heights at its ends to differ by more than rounding; it is taken without comparing them. */
+const SHORT = 1e-5;
 
 /**
  * Logistic curve of passes against one figure, by Newton's method with step halving.
@@ -79,18 +81,23 @@ function climb(
   method: LogisticMethod,
 ): readonly [number, number] {
   let [intercept, slope] = [0, 0];
-  let height = objective(points, intercept, slope, method);
+  let last: readonly [number, number] = [0, 0];
   for (let step = 0; step < MOST_STEPS; step += 1) {
+    const height = objective(points, intercept, slope, method);
     let [up, tilt] = newtonStep(pointsAtCurve(points, intercept, slope), method);
-    if (Math.max(Math.abs(up), Math.abs(tilt)) < STILL) break;
+    // Firth's steps can overshoot to and fro for ever: one that turns back goes half the way.
+    if (up * last[0] + tilt * last[1] < 0) [up, tilt] = [up / 2, tilt / 2];
+    const length = Math.max(Math.abs(up), Math.abs(tilt));
+    if (length < STILL) break;
     let next = objective(points, intercept + up, slope + tilt, method);
     // Turned around so that a determinant rounded to nothing halves the step too.
-    for (let halving = 0; !(next >= height) && halving < MOST_HALVINGS; halving += 1) {
+    for (let halving = 0; length > SHORT && !(next >= height); halving += 1) {
+      if (halving === MOST_HALVINGS) return [intercept, slope];
       [up, tilt] = [up / 2, tilt / 2];
       next = objective(points, intercept + up, slope + tilt, method);
     }
-    if (!(next >= height)) break;
-    [intercept, slope, height] = [intercept + up, slope + tilt, next];
+    [intercept, slope] = [intercept + up, slope + tilt];
+    last = [up, tilt];
   }
   return [intercept, slope];
 }
