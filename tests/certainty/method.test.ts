@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { band } from '../../shared/certainty/band.ts';
-import { moldHeatUp } from '../../shared/heat/moldHeatUp.ts';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import { drawFigures } from '../../shared/runSheet/drawFigures.ts';
 import { findOrder } from '../../shared/runSheet/findOrder.ts';
+import { moldHeatUp } from '../heat/moldHeatUp.ts';
 import { DEMO, demoBook, withChange } from '../runSheet/demoBook.ts';
 import { pseudoRandom } from './pseudoRandom.ts';
 

@@ -3,7 +3,6 @@ import { bondWindow } from '../../shared/heat/bondWindow.ts';
 import { layerContactTemperature } from '../../shared/heat/contactTemperature.ts';
 import { findRoot } from '../../shared/heat/findRoot.ts';
 import { layerCooling, layerTemperature } from '../../shared/heat/layerCooling.ts';
-import { moldHeatUp } from '../../shared/heat/moldHeatUp.ts';
 import { moldBalance } from '../../shared/heat/moldOnPlate.ts';
 import { openTime } from '../../shared/heat/openTime.ts';
 import { type MoldCourse, type MoldReading, moldAt } from '../../shared/heat/solver/moldCourse.ts';
@@ -13,6 +12,7 @@ import { usualFigures } from '../../shared/runSheet/heatFigures.ts';
 import { plateHeat } from '../../shared/runSheet/plateHeat.ts';
 import { toEngine } from '../../shared/units/convert.ts';
 import { benchMold, benchPlate, benchShop } from '../runSheet/heatBench.ts';
+import { moldHeatUp } from './moldHeatUp.ts';
 
 // What the shop knows about heat (TRADE) against the models with default parameters, none bent to pass. Misses are
 // asserted as misses. Figures beside it come from HEATSTUDY, whose mold loses heat at a rate that varies.

@@ -32,7 +32,7 @@ export interface CourseWanted {
 const MOST_SAMPLES = 2000;
 
 /**
- * How plate and molds heat up, with losses that vary with temperature: the accurate path beside `moldHeatUp`.
+ * How plate and molds heat up, with losses that vary with temperature: the accurate path beside `blockTime`.
  *
  * C dT/dt = h_c A (T_plate - T) - h(T) A_exposed (T - T_room) per block or half; the watts feed plate and molds together.
  * Each block or half is at one temperature throughout (Biot about 0.02), the room still; `lossShare` stands for lid and

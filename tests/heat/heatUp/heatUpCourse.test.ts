@@ -7,8 +7,8 @@ import {
   heatUpCourse,
 } from '../../../shared/heat/heatUp/heatUpCourse.ts';
 import type { HeatUpSetup } from '../../../shared/heat/heatUp/plateRun.ts';
-import { moldHeatUp } from '../../../shared/heat/moldHeatUp.ts';
 import { errorText } from '../errorText.ts';
+import { moldHeatUp } from '../moldHeatUp.ts';
 
 const INCH = 0.0254;
 const HELD = { kind: 'held', setting: 132 } as const;

@@ -1,9 +1,11 @@
-import { requireNumber } from '../errors/requireNumber.ts';
-import { requireGreater } from '../errors/requireOrder.ts';
-import { findRoot } from './findRoot.ts';
-import { type HeatRemedy, heatRemedies } from './heatRemedies.ts';
-import { lumpedTemperature, lumpedTime } from './lumpedTime.ts';
-import { type MoldBalance, type MoldOnPlate, moldBalance, moldPlateau } from './moldOnPlate.ts';
+import { findRoot } from '../../shared/heat/findRoot.ts';
+import { lumpedTemperature, lumpedTime } from '../../shared/heat/lumpedTime.ts';
+import {
+  type MoldBalance,
+  type MoldOnPlate,
+  moldBalance,
+  moldPlateau,
+} from '../../shared/heat/moldOnPlate.ts';
 
 export interface HeatUp {
   readonly mold: MoldOnPlate;
@@ -22,42 +24,29 @@ export interface HeatUpResult {
   readonly timeConstant: number;
   readonly time:
     | { readonly kind: 'reached'; readonly seconds: number }
-    | {
-        readonly kind: 'unreachable';
-        readonly because: 'plateau below target';
-        readonly remedies: readonly HeatRemedy[];
-      };
+    | { readonly kind: 'unreachable' };
 }
 
 /**
- * How a mold heats up on a plate: plateau, time constant, and the time until its top reads a target.
+ * How a mold heats up on a plate by a closed form, to hold the accurate path against: one loss coefficient stands for all
+ * temperatures.
  *
  * t = tau ln[(T_inf - T0) / (T_inf - T)]; during a plate warm-up T = T_ramp(t) - r tau + (T0 - T_ramp(0) + r tau) e^(-t/tau).
- * One loss coefficient stands for all temperatures. Against `heatUpCourse`, whose loss varies with temperature, minutes are
- * within 12 % while the target is at most 80 % of the rise to the plateau and within 17 % at 90 %; nearer to the plateau the
- * figure is no use. The contact conductance decides nearly everything.
+ * Against `heatUpCourse` minutes are within 12 % while the target is at most 80 % of the rise to the plateau and within
+ * 17 % at 90 %; nearer to the plateau the figure is no use.
  *
- * @param target - mold top [°C]
- * @returns plateau [°C], time constant [s], and seconds from switch-on or `unreachable` with what would help
- * @throws InputError on a figure out of range, or a plate not hotter than the room
+ * @param target - mold top [degC]
  * @source INCROPERA, section 5.1, with two surroundings
  */
 export function moldHeatUp(heatUp: HeatUp, target: number): HeatUpResult {
   const course = prepare(heatUp);
-  requireNumber(target, 'target temperature', { unit: 'degC' });
   const { balance, plateau } = course;
   return { plateau, timeConstant: balance.timeConstant, time: timeTo(target, course) };
 }
 
-/**
- * Temperature of the mold top some time after the plate was switched on.
- * @param seconds - since switch-on [s], >= 0
- * @returns [°C]
- * @throws InputError as `moldHeatUp`
- */
+/** Temperature of the mold top [degC] some seconds after the plate was switched on. */
 export function moldTemperature(heatUp: HeatUp, seconds: number): number {
   const course = prepare(heatUp);
-  requireNumber(seconds, 'time', { unit: 's', atLeast: 0 });
   return temperatureAt(seconds, course);
 }
 
@@ -66,22 +55,13 @@ interface Course {
   readonly plateau: number;
   readonly start: number;
   readonly warmUp: number;
-  readonly setting: number;
 }
 
 function prepare({ mold, plateSetting, startTemperature, plateWarmUp = 0 }: HeatUp): Course {
   const balance = moldBalance(mold);
   const start = startTemperature ?? balance.roomTemperature;
-  requireNumber(plateSetting, 'plate setting', { unit: 'degC' });
-  requireNumber(start, 'mold start temperature', { unit: 'degC' });
-  requireNumber(plateWarmUp, 'plate warm-up', { unit: 's', atLeast: 0 });
-  requireGreater(
-    { field: 'plate setting', value: plateSetting },
-    { field: 'room temperature', value: balance.roomTemperature },
-    'degC',
-  );
   const plateau = moldPlateau(balance, plateSetting);
-  return { balance, plateau, start, warmUp: plateWarmUp, setting: plateSetting };
+  return { balance, plateau, start, warmUp: plateWarmUp };
 }
 
 function temperatureAt(seconds: number, { balance, plateau, start, warmUp }: Course): number {
@@ -101,7 +81,7 @@ function temperatureAt(seconds: number, { balance, plateau, start, warmUp }: Cou
 }
 
 function timeTo(target: number, course: Course): HeatUpResult['time'] {
-  const { balance, plateau, start, warmUp, setting } = course;
+  const { balance, plateau, start, warmUp } = course;
   if (start >= target) return { kind: 'reached', seconds: 0 };
   const afterWarmUp = temperatureAt(warmUp, course);
   if (afterWarmUp >= target) {
@@ -111,6 +91,5 @@ function timeTo(target: number, course: Course): HeatUpResult['time'] {
   const step = { start: afterWarmUp, surroundings: plateau, timeConstant: balance.timeConstant };
   const rest = lumpedTime(step, target);
   if (rest.kind === 'reached') return { kind: 'reached', seconds: warmUp + rest.seconds };
-  const remedies = heatRemedies(balance, target, setting);
-  return { kind: 'unreachable', because: 'plateau below target', remedies };
+  return { kind: 'unreachable' };
 }
