@@ -1,19 +1,33 @@
-import { parseA1 } from './a1.ts';
+import { type Box, parseA1 } from './a1.ts';
 import type { AddOn } from './addOn.ts';
 import { sheetNamed, sheetSize } from './book.ts';
 import { callRunner, type Service } from './callRunner.ts';
 import type { CallResult, Host, Selection } from './Host.ts';
 import type { HostState } from './hostState.ts';
+import { rangeMark } from './platform/refs.ts';
 import { type Mode, type Platform, readsValues, type Session } from './platform/session.ts';
 import { methodOf, replyOf, requireAllowed } from './platform/surface.ts';
 import { jsonOnly } from './standIn/jsonOnly.ts';
+import type { Job } from './standIn/protocol.ts';
 import { messageOf } from './standIn/runJob.ts';
 
 export interface CallQueue extends Pick<Host, 'call' | 'holdLock'> {
-  /** Runs a simple trigger, which may add menus but show nothing. */
-  trigger(name: string): Promise<CallResult>;
+  /** Runs the simple trigger of opening, which may add menus but show nothing. */
+  opened(): Promise<CallResult>;
+  /** Runs the simple trigger of an edit; where too many wait already, the platform leaves it out. */
+  edited(edit: Edit): void;
   close(): Promise<void>;
 }
+
+/** What a person changed: cells of one sheet, and what one cell holds now. */
+export interface Edit {
+  readonly sheet: string;
+  readonly box: Box;
+  readonly value?: string;
+}
+
+/** Edits that wait for their trigger, as the platform queues them. */
+const MOST_EDITS = 2;
 
 interface Parts {
   readonly addOn: AddOn;
@@ -33,10 +47,10 @@ export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
     return result;
   }
 
-  async function run(name: string, args: readonly unknown[], session: Session) {
+  async function run(job: Job, session: Session) {
     const release = state.hold();
     try {
-      return await runner.run({ name, args }, serviceFor(session), now?.().getTime());
+      return await runner.run(job, serviceFor(session), now?.().getTime());
     } finally {
       if (platform.lock === session.key) platform.lock = undefined;
       release();
@@ -49,16 +63,29 @@ export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
     if (refused !== undefined) return Promise.resolve({ kind: 'failure', message: refused });
     // JSON turns what is missing in an array into null, as on the platform.
     const passed = args.map((arg) => jsonOnly(arg, 'the argument'));
-    return enqueue(() => run(name, passed, newSession(platform, 'full', from)));
+    return enqueue(() => run({ name, args: passed }, newSession(platform, 'full', from)));
   };
+
+  const waiting = { edits: 0 };
+
+  function trigger(name: string, event: object): Promise<CallResult> {
+    if (!addOn.functions.includes(name)) return Promise.resolve({ kind: 'value', value: null });
+    const from = { window: 'host', selection: { sheet: '', range: 'A1' } };
+    const job: Job = { name, args: [{ authMode: 'LIMITED', ...event }], isEvent: true };
+    return enqueue(() => run(job, newSession(platform, 'simple trigger', from)));
+  }
 
   return {
     call,
-    trigger: (name) => {
-      const from = { window: 'host', selection: { sheet: '', range: 'A1' } };
-      return enqueue(() =>
-        run(name, [{ authMode: 'LIMITED' }], newSession(platform, 'simple trigger', from)),
-      );
+    opened: () => trigger('onOpen', {}),
+    edited: ({ sheet, box, value }) => {
+      if (waiting.edits >= MOST_EDITS) return;
+      waiting.edits += 1;
+      const event = { range: rangeMark(sheet, box), ...(value !== undefined && { value }) };
+      void trigger('onEdit', event).then((result) => {
+        waiting.edits -= 1;
+        if (result.kind === 'failure') platform.log(`onEdit: ${result.message}`);
+      });
     },
     holdLock: () => {
       const other = Symbol('another person');

@@ -3,6 +3,7 @@ import { type AddOn, readAddOn } from './addOn.ts';
 import { applyChange } from './applyChange.ts';
 import { bookFile } from './bookFile.ts';
 import { callQueue } from './callQueue.ts';
+import { editOf } from './editOf.ts';
 import { nextUnit, startEngine } from './engine.ts';
 import { NO_EXTRAS } from './extras.ts';
 import { functionCalls } from './functionRunner.ts';
@@ -44,10 +45,19 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const saving = file?.keep(state);
   const calls = callQueue({ addOn, platform, state, now: options.now });
   await state.settled();
-  if (addOn.functions.includes('onOpen')) await calls.trigger('onOpen');
+  await calls.opened();
+  const read = reader(state, functions, zone);
   return {
-    ...reader(state, functions, zone),
-    apply: (change) => applyChange(state, change),
+    ...read,
+    apply: (change) => {
+      const done = applyChange(state, change);
+      const edit = done.kind === 'applied' ? editOf(change.id, change.params) : undefined;
+      if (edit) calls.edited(edit);
+      return done;
+    },
+    type: (sheet, cell, text) => {
+      calls.edited(read.type(sheet, cell, text));
+    },
     call: calls.call,
     answer: desk.answer,
     menus: () => menus,

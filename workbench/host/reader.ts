@@ -1,12 +1,16 @@
 import { parseA1 } from './a1.ts';
 import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './book.ts';
+import type { Edit } from './callQueue.ts';
 import { cellContent, cellText, isDateMark, typedCell } from './cells.ts';
 import type { FunctionCalls } from './functionRunner.ts';
 import type { Host } from './Host.ts';
 import { CHARTS, type HostState, PROTECTIONS } from './hostState.ts';
 import { firstBroken } from './platform/validation.ts';
 
-type Reader = Pick<Host, 'snapshot' | 'values' | 'texts' | 'type' | 'cellMessage' | 'sheets'>;
+interface Reader extends Pick<Host, 'snapshot' | 'values' | 'texts' | 'cellMessage' | 'sheets'> {
+  /** Typed as a user would; what a trigger is told of it. */
+  readonly type: (...args: Parameters<Host['type']>) => Edit;
+}
 
 /** The plain reads and the typing that tests, the command line and the page's server use. */
 export function reader(state: HostState, functions: FunctionCalls, zone: string): Reader {
@@ -60,6 +64,7 @@ export function reader(state: HostState, functions: FunctionCalls, zone: string)
       const broken = firstBroken(engine, found.getSheetId(), changes);
       if (broken) throw new Error(`the value in ${broken} is not one its rule allows`);
       writeCells(engine, found.getSheetId(), changes);
+      return { sheet: found.getSheetId(), box, value: text };
     },
     cellMessage: (sheet, cell) => {
       const { sheet: found, box } = locate(sheet, cell);

@@ -21,6 +21,7 @@ import {
 } from './refs.ts';
 import { NEW_RULE, type RuleRef, setRule } from './rules.ts';
 import { answer, type Methods, type Session, ui, write } from './session.ts';
+import { sortRange } from './sortRange.ts';
 
 const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };
 const NO_FORMAT: ICellData = { s: null };
@@ -152,6 +153,7 @@ export const RANGE: Methods<GoogleAppsScript.Spreadsheet.Range, RangeRef> = {
   getDataValidation: answer(one(readRule)),
   getDataValidations: answer(all(readRule)),
   insertCheckboxes: write(insertCheckboxes),
+  sort: { effect: 'write below values', run: sortRange },
   merge: write(merge),
   breakApart: write(breakApart),
   protect: write((session, ref) => addProtection(session, ref.sheet, ref.box)),

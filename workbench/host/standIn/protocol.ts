@@ -44,6 +44,8 @@ export function isSelfMark(value: unknown): value is SelfMark {
 export interface Job {
   readonly name: string;
   readonly args: readonly unknown[];
+  /** The argument is the event of a trigger, in which marks stand for the platform's objects; never what a page sent. */
+  readonly isEvent?: true;
 }
 
 export type JobResult =

@@ -10,19 +10,25 @@ export function loadBundle(
   surface: Surface,
   transport: Transport,
   now?: number,
-): Realm {
+): LoadedBundle {
   const realm = freshRealm(now);
-  installServices(realm, surface, transport);
+  const withObjects = installServices(realm, surface, transport);
   script.runInContext(realm.context);
-  return realm;
+  return { ...realm, withObjects };
 }
 
-/** Runs one call of a menu item or page in a fresh scope. */
-export function runJob(realm: Realm, job: Job): JobResult {
+interface LoadedBundle extends Realm {
+  /** Builds a value of JSON with the platform's objects in it. */
+  readonly withObjects: (json: string) => unknown;
+}
+
+/** Runs one call of a menu item, page or trigger in a fresh scope. */
+export function runJob(realm: LoadedBundle, job: Job): JobResult {
   try {
     const run: unknown = vm.runInContext(job.name, realm.context);
     if (typeof run !== 'function') throw new Error(`${job.name} is not a function of the add-on`);
-    const args: unknown = realm.parse(JSON.stringify(job.args));
+    const json = JSON.stringify(job.args);
+    const args: unknown = job.isEvent ? realm.withObjects(json) : realm.parse(json);
     const value: unknown = Reflect.apply(run, undefined, Array.isArray(args) ? args : []);
     return { kind: 'value', value: jsonOnly(value, `the result of ${job.name}`) };
   } catch (error) {

@@ -13,8 +13,15 @@ interface Handle {
   ref: unknown;
 }
 
-/** Puts the platform's global objects into a context. Each name that is not on the surface throws when touched. */
-export function installServices(realm: Realm, surface: Surface, transport: Transport): void {
+/**
+ * Puts the platform's global objects into a context. Each name that is not on the surface throws when touched.
+ * @returns what makes the platform's objects of marks in JSON, as the platform does for the event of a trigger
+ */
+export function installServices(
+  realm: Realm,
+  surface: Surface,
+  transport: Transport,
+): (json: string) => unknown {
   const handles = new WeakMap<object, Handle>();
 
   function make(object: string, ref: unknown): object {
@@ -52,15 +59,19 @@ export function installServices(realm: Realm, surface: Surface, transport: Trans
     if (reply.kind === 'error') throw realm.error(reply.message);
     if (reply.self !== undefined) handle.ref = reply.self;
     if (reply.value === undefined) return undefined;
-    return realm.revive(JSON.stringify(reply.value), (mark) => {
-      if (isSelfMark(mark)) return proxy;
-      return isObjectMark(mark) ? make(mark.$object, mark.ref) : mark;
-    });
+    return realm.revive(JSON.stringify(reply.value), (mark) =>
+      isSelfMark(mark) ? proxy : made(mark),
+    );
+  }
+
+  function made(mark: unknown): unknown {
+    return isObjectMark(mark) ? make(mark.$object, mark.ref) : mark;
   }
 
   for (const [name, object] of Object.entries(surface.globals)) {
     Object.defineProperty(realm.context, name, { value: make(object, null), enumerable: false });
   }
+  return (json) => realm.revive(json, made);
 }
 
 function constantsOf(realm: Realm, name: string, values: readonly string[]): object {
