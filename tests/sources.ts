@@ -119,6 +119,16 @@ export const SOURCES = {
     'Kleinman, Horton, SAS and R, example 8.15: Firth logistic regression, 2010; output of SAS as quoted in public code',
   ALBERTANDERSON:
     'Albert, Anderson, On the existence of maximum likelihood estimates in logistic regression models, Biometrika 71 (1984) 1-10; from memory',
+  INTERFACEBOND:
+    'ASME J. Manufacturing Science and Engineering 146(10) 101001, 2024, abstract: strength of two-shot joints goes with the temperature of the interface',
+  SEAMPRACTICE:
+    'PVC Geomembrane Institute, technical bulletin of December 1998 and seam study, phase II: peel tells a seam’s quality',
+  CASTINGATLAS:
+    'investment-casting defect atlas, undated: a cold shut is two fronts too cool to fuse',
+  AIRRELEASE:
+    'J. Vinyl Technology, 1980, doi 10.1002/vnl.730020405, abstract: air release of plastisols',
+  COLORMIGRATION:
+    'EN 14469-4:2004, scope: bleeding of colorants in plasticized PVC, a colored sheet pressed warm on a white one',
   FIELLER1954:
     'Fieller, Some problems in interval estimation, J. R. Statist. Soc. B 16 (1954) 175-185; from memory',
   SCIPYLOGISTIC:

@@ -14,6 +14,7 @@ export async function buildAddOn(folder: string): Promise<void> {
     'RunSheet.html',
     'Heat.html',
     'Quality.html',
+    'Causes.html',
     'Purchases.html',
     'Quote.html',
   ])

@@ -32,6 +32,8 @@ import { POUR_COST } from './money/POUR_COST.ts';
 import { POUR_EXCISE } from './money/POUR_EXCISE.ts';
 import { POUR_MARGIN } from './money/POUR_MARGIN.ts';
 import { POUR_PRICE } from './money/POUR_PRICE.ts';
+import { POUR_BOND_FIT } from './quality/POUR_BOND_FIT.ts';
+import { POUR_CAUSE } from './quality/POUR_CAUSE.ts';
 import { POUR_CHART } from './quality/POUR_CHART.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
 import { POUR_YIELD_TABLE } from './quality/POUR_YIELD_TABLE.ts';
@@ -72,6 +74,8 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_YIELD,
   POUR_YIELD_TABLE,
   POUR_CHART,
+  POUR_BOND_FIT,
+  POUR_CAUSE,
   POUR_COST,
   POUR_PRICE,
   POUR_MARGIN,

@@ -1,3 +1,4 @@
+import type { RoundCauses } from '../outcomes/roundCauses.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 /** A run that may be logged: a new one, or one that already has rows in the log. */
@@ -85,6 +86,8 @@ export interface OutcomeLogged {
   readonly good: number;
   readonly status: string;
   readonly changes: readonly PiecesChange[];
+  /** What likely went wrong; absent where nothing came out bad, and where nothing was written now. */
+  readonly causes?: RoundCauses;
 }
 
 /** Verbs of the log: what they take and what they answer. */

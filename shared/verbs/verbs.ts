@@ -3,6 +3,7 @@ import type { RunSheetDocument } from '../runSheet/documentTypes.ts';
 import type { PlanResult } from '../runSheet/plan.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
 import type { BooksVerbs } from './booksVerbs.ts';
+import type { CauseVerbs } from './causeVerbs.ts';
 import type { LogVerbs } from './logVerbs.ts';
 import type { QualityVerbs } from './qualityVerbs.ts';
 import type { QuoteVerbs } from './quoteVerbs.ts';
@@ -98,7 +99,7 @@ export interface FigureChanged extends TrialsAnswer {
 }
 
 /** Every verb that a page calls: what it takes and what it answers. */
-interface Verbs extends BooksVerbs, LogVerbs, QualityVerbs, QuoteVerbs, StockVerbs {
+interface Verbs extends BooksVerbs, CauseVerbs, LogVerbs, QualityVerbs, QuoteVerbs, StockVerbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };

@@ -1,4 +1,5 @@
 import { booksView } from '../views/booksView.ts';
+import { causesView } from '../views/causesView.ts';
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
@@ -75,6 +76,8 @@ function viewOf(store: Store): HTMLElement {
       return stockView(store);
     case 'quality':
       return qualityView(store);
+    case 'causes':
+      return causesView(store);
     case 'quote':
       return quoteView(store);
     case 'books':

@@ -1,5 +1,6 @@
 import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
+import type { CausesOnShow } from '../../shared/outcomes/causesOnShow.ts';
 import type { QualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
@@ -25,7 +26,8 @@ export interface PageState {
     | 'stock'
     | 'quote'
     | 'books'
-    | 'quality';
+    | 'quality'
+    | 'causes';
   /** What the page waits for; "" when it waits for nothing. */
   readonly busy: string;
   readonly notice: Notice | undefined;
@@ -56,6 +58,8 @@ export interface PageState {
   readonly quote: QuoteOnShow | undefined;
   readonly quality: QualityOnShow | undefined;
   readonly books: BooksOnShow | undefined;
+  /** What went wrong in the round asked about last. */
+  readonly causes: CausesOnShow | undefined;
 }
 
 export const FIRST_STATE: PageState = {
@@ -80,4 +84,5 @@ export const FIRST_STATE: PageState = {
   quote: undefined,
   quality: undefined,
   books: undefined,
+  causes: undefined,
 };

@@ -1,9 +1,11 @@
 import { sayCount } from '../../shared/runSheet/say.ts';
-import type { PiecesChange } from '../../shared/verbs/logVerbs.ts';
+import type { OutcomeLogged, PiecesChange } from '../../shared/verbs/logVerbs.ts';
 import { logAnother, planAgain } from '../page/actions.ts';
+import { openCauses } from '../page/causesActions.ts';
 import { button, el } from '../page/el.ts';
 import { openUse } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
+import { causeParts } from './causeParts.ts';
 
 /** Where the entry stands and what it changes. */
 export function loggedView(store: Store): HTMLElement {
@@ -19,6 +21,7 @@ export function loggedView(store: Store): HTMLElement {
       {},
       `${logged.good} of ${sayCount(logged.quantity, 'good piece')} logged so far. Status: ${logged.status === '' ? 'none' : logged.status}.`,
     ),
+    ...causesOf(logged),
     ...changesOf(logged.changes),
     el(
       'div',
@@ -27,6 +30,14 @@ export function loggedView(store: Store): HTMLElement {
         { id: 'another', label: 'Log another round', look: 'main', isOff },
         () => void logAnother(store),
       ),
+      ...(logged.causes === undefined
+        ? []
+        : [
+            button(
+              { id: 'causes', label: 'What went wrong, to print', isOff },
+              () => void openCauses(store, { row: String(logged.row) }),
+            ),
+          ]),
       button(
         { id: 'use', label: 'Take the material out of stock', isOff },
         () => void openUse(store, logged),
@@ -37,6 +48,11 @@ export function loggedView(store: Store): HTMLElement {
       ),
     ),
   );
+}
+
+/** A bad round is told its likely causes at once. */
+function causesOf({ causes }: OutcomeLogged): readonly HTMLElement[] {
+  return causes === undefined ? [] : [el('h2', {}, 'What went wrong'), ...causeParts(causes)];
 }
 
 function changesOf(changes: readonly PiecesChange[]): readonly HTMLElement[] {

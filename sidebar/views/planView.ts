@@ -10,6 +10,7 @@ import {
   seeHeat,
 } from '../page/actions.ts';
 import { openBooks } from '../page/booksActions.ts';
+import { openCauses } from '../page/causesActions.ts';
 import { button, el } from '../page/el.ts';
 import { openQuality } from '../page/qualityActions.ts';
 import { openQuote } from '../page/quoteActions.ts';
@@ -41,6 +42,10 @@ export function planView(store: Store): HTMLElement {
   );
   const books = button({ id: 'books', label: 'Books', isOff }, () => void openBooks(store));
   const quality = button({ id: 'quality', label: 'Quality', isOff }, () => void openQuality(store));
+  const causes = button(
+    { id: 'causes', label: 'What went wrong', isOff },
+    () => void openCauses(store),
+  );
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
   return el(
     'div',
@@ -51,6 +56,7 @@ export function planView(store: Store): HTMLElement {
     stock,
     books,
     quality,
+    causes,
     trials,
   );
 }

@@ -9,6 +9,9 @@ import { type OrderToLog, orderToLog } from '../../shared/log/orderToLog.ts';
 import { piecesChanges } from '../../shared/log/piecesChanges.ts';
 import { nextRound, runOfAnother } from '../../shared/log/runIds.ts';
 import { statusAfterLogging } from '../../shared/log/statusAfter.ts';
+import { isBad } from '../../shared/outcomes/badRounds.ts';
+import { roundCauses } from '../../shared/outcomes/roundCauses.ts';
+import { indexBook } from '../../shared/runSheet/bookIndex.ts';
 import type { OutcomeLogged, OutcomePayload } from '../../shared/verbs/logVerbs.ts';
 import type { Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
@@ -76,7 +79,8 @@ function logOnce({ order, token, corrects, values }: OutcomePayload): OutcomeLog
   const after: Book = { ...before, pourLog: [...before.pourLog, entry] };
   const logged = answer(after, found, entry, 'now');
   const replaces = old === undefined ? {} : { replaces: old.row };
-  return { ...logged, ...replaces, changes: piecesChanges(before, after, found.order) };
+  const causes = isBad(record) ? { causes: roundCauses(indexBook(after), entry) } : {};
+  return { ...logged, ...replaces, ...causes, changes: piecesChanges(before, after, found.order) };
 }
 
 function context({ order, mold, pattern, version }: OrderToLog): PourLogRecord {

@@ -1,3 +1,4 @@
+import type { CausesPayload } from '../../shared/verbs/causeVerbs.ts';
 import type { QualityPayload } from '../../shared/verbs/qualityVerbs.ts';
 import type { OrderPayload } from '../../shared/verbs/verbs.ts';
 
@@ -16,7 +17,7 @@ const HEIGHT = 640;
 export function requestDialog(
   page: string,
   title: string,
-  request: OrderPayload | QualityPayload | Nothing,
+  request: OrderPayload | QualityPayload | CausesPayload | Nothing,
 ): void {
   const encoded = encodeURIComponent(JSON.stringify(request));
   const shown = HtmlService.createHtmlOutputFromFile(page)

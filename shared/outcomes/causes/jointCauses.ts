@@ -1,0 +1,113 @@
+import { sayDuration, sayTemperature } from '../../runSheet/say.ts';
+import type { CauseRule } from './causeRule.ts';
+import { PROBE } from './moldCauses.ts';
+import type { JointFigures, RunFigures } from './runFigures.ts';
+import { sayDifference } from './sayDifference.ts';
+
+/** How closely a bond temperature is known, short of the 120 to 130 °C at which layers poured hot meet [K]. @source HEATSTUDY */
+const BOND_SPAN = 3;
+/** The log's gaps are kept to a tenth of a minute [s]. */
+const GAP_READING = 6;
+/** A warmer cup is worth a word from here on [K]. */
+const CUP_GAIN = 2;
+
+/** Causes that a joint shows: how warm its faces met, and whether the layer below carried the next. */
+export const JOINT_CAUSES: readonly CauseRule[] = [
+  {
+    cause: 'layer below too cool to bond',
+    makes: { peeledLayer: 1, coldCrack: 0.9 },
+    source: 'INTERFACEBOND',
+    speaks: (run) => {
+      const coolest = coolestSuspect(run);
+      if (coolest === undefined) return undefined;
+      const { above, below, surface, contactTemperature } = coolest;
+      const short = run.bondTemperature - contactTemperature;
+      if (short <= -BOND_SPAN) return undefined;
+      const at = `the ${above} reached the ${below} at ${sayTemperature(surface, run.system)} surface`;
+      return {
+        excess: 1 + short / BOND_SPAN,
+        because: `${at}, ${shortWords(run, coolest)}`,
+        cure: bondCure(run, coolest),
+      };
+    },
+  },
+  {
+    cause: 'next layer poured before the one below was firm',
+    makes: { unevenLine: 1, bleed: 0.9 },
+    source: 'TRADE',
+    speaks: ({ joints }) => {
+      const early = joints.find(isEarly);
+      if (early === undefined) return undefined;
+      const { above, below, gap, earliest } = early;
+      if (earliest.kind !== 'seconds')
+        return {
+          excess: 2,
+          because: `the ${below} was not firm at any moment on so hot a mold, and the ${above} ran into it`,
+          cure: 'pour in a cooler mold',
+        };
+      return {
+        excess: 0.5 + (earliest.seconds - gap) / GAP_READING / 2,
+        because: `the ${above} followed after ${sayDuration(gap)}, and the ${below} carries a layer only after ${sayDuration(earliest.seconds, 'up')}`,
+        cure: `wait ${sayDuration(earliest.seconds, 'up')} after the ${below}, and pour low and slow`,
+      };
+    },
+  },
+];
+
+/** The coolest joint that is not known to have torn through. */
+function coolestSuspect({ joints }: RunFigures): JointFigures | undefined {
+  return joints
+    .filter(({ tear }) => tear !== 'tears through')
+    .sort((one, other) => one.contactTemperature - other.contactTemperature)[0];
+}
+
+function shortWords(
+  { bondTemperature, system }: RunFigures,
+  { surface, surfaceNeeded, contactTemperature }: JointFigures,
+): string {
+  const off = sayDifference(Math.abs(surfaceNeeded - surface), system);
+  return contactTemperature < bondTemperature
+    ? `${off} under the threshold of ${sayTemperature(surfaceNeeded, system)}: likely peel`
+    : `only ${off} above the threshold of ${sayTemperature(surfaceNeeded, system)}, which is not known more closely than that`;
+}
+
+/** What would have brought the faces together warmer, each by itself as far as the record tells. */
+function bondCure(run: RunFigures, joint: JointFigures): string {
+  const { moldTop, topTarget, system } = run;
+  const cures = [
+    ...(moldTop !== undefined && moldTop < topTarget - PROBE
+      ? [`heat the mold until its top reads ${sayTemperature(topTarget, system, 'up')}`]
+      : []),
+    ...soonerCure(joint),
+    ...hotterCure(run, joint),
+  ];
+  return cures.length === 0
+    ? 'pour that layer hotter, or keep the mold covered until then'
+    : cures.join(', or ');
+}
+
+/** Within the window of the layer below, where the pour came after it; else as soon as that layer carries another. */
+function soonerCure({ above, below, latest, earliest, gap }: JointFigures): readonly string[] {
+  if (earliest.kind === 'never firm' || latest.kind === 'too late from the start') return [];
+  const start = earliest.kind === 'seconds' ? earliest.seconds : 0;
+  if (latest.kind === 'seconds' && latest.seconds >= start && latest.seconds < gap)
+    return [`pour the ${above} within ${sayDuration(latest.seconds, 'down')}`];
+  if (gap <= start + 2 * GAP_READING) return [];
+  return [
+    `pour the ${above} as soon as the ${below} carries it, ${sayDuration(start, 'up')} after it`,
+  ];
+}
+
+/** A cup warmer by so much warms the contact by half of that. */
+function hotterCure(run: RunFigures, joint: JointFigures): readonly string[] {
+  const upper = run.layers.find(({ name }) => name === joint.above);
+  const short = run.bondTemperature - joint.contactTemperature;
+  if (upper?.pour === undefined || (upper.planned - upper.pour) / 2 < Math.max(short, CUP_GAIN))
+    return [];
+  return [`have its cup at ${sayTemperature(upper.planned, run.system)}`];
+}
+
+function isEarly({ gap, earliest }: JointFigures): boolean {
+  if (earliest.kind === 'never firm') return true;
+  return earliest.kind === 'seconds' && gap < earliest.seconds - GAP_READING;
+}

@@ -1,0 +1,38 @@
+import { causesOnShow } from '../../shared/outcomes/causesOnShow.ts';
+import type { CausesAnswer, CausesPayload } from '../../shared/verbs/causeVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
+import { workbook } from '../platform/workbook.ts';
+import { readPayload } from '../sidebar/readPayload.ts';
+import { CAUSE_FIELDS } from './causeFields.ts';
+
+/**
+ * Page call: the likely causes of what came out bad in one round, and the bad rounds of the log.
+ * @param payload `{ row?, from? }`; the last bad round when both are left out
+ */
+export function causesFor(payload: unknown): CausesAnswer | Refused {
+  const read = readPayload<CausesPayload>(CAUSE_FIELDS, payload);
+  if (read.kind === 'refused') return read;
+  const { row: typed, from } = read.value;
+  if (typed && !/^\d{1,7}$/.test(typed))
+    return refuse('row', `row must be a whole number, got "${typed}"`);
+  if (from && from !== 'selected')
+    return refuse('from', `from must be one of selected, got "${from}"`);
+  const row = from === 'selected' ? selectedRow() : typed ? Number(typed) : undefined;
+  if (typeof row === 'object') return row;
+  const shown = causesOnShow(readBookNow(), row);
+  if (shown === undefined)
+    return refuse('', `Row ${row} of Pour log is blank: select a row that holds a round.`);
+  return { kind: 'ok', ...shown };
+}
+
+/** The row of the current cell, or in plain words what to select. */
+function selectedRow(): number | Refused {
+  if (workbook().getActiveSheet().getName() !== 'Pour log')
+    return refuse('', 'Select a row on the sheet Pour log first.');
+  const row = workbook().getCurrentCell()?.getRow() ?? 1;
+  return row === 1
+    ? refuse('', 'The heading row is selected: select a row that holds a round.')
+    : row;
+}
