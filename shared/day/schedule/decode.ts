@@ -22,7 +22,7 @@ export function decode(network: Network, groups: Groups, list: readonly number[]
   return { kind: 'placed', placing, cost: costOf(network, placing.starts) };
 }
 
-export function costOf(network: Network, starts: readonly number[]): Cost {
+function costOf(network: Network, starts: readonly number[]): Cost {
   const { durations, dues, weights } = network;
   let lateness = 0;
   let finish = 0;

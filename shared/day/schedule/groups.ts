@@ -1,6 +1,6 @@
 import type { Network } from './network.ts';
 
-/** Tasks that a window or a hold ties to each other are placed together. */
+/** Tasks that a window or a hold ties to each other, or that are asked to be, are placed together. */
 export interface Groups {
   /** Tasks of each group, each after those it waits for; groups likewise */
   readonly members: readonly (readonly number[])[];
@@ -14,14 +14,16 @@ export interface Groups {
 
 /**
  * The strongly connected parts of the network, where a window or a hold also leads back.
+ * @param asked whether tasks that are asked to be placed together are
  * @source TARJAN1972
  */
-export function groupsOf(network: Network): Groups {
+export function groupsOf(network: Network, asked: 'together' | 'apart'): Groups {
   const { count, arcs, holds } = network;
   const leads: number[][] = Array.from({ length: count }, () => []);
-  for (const { before, after, most } of arcs) {
+  for (const { before, after, most, isTogether } of arcs) {
     leads[before]?.push(after);
-    if (most < Number.POSITIVE_INFINITY) leads[after]?.push(before);
+    const isBoth = most < Number.POSITIVE_INFINITY || (isTogether && asked === 'together');
+    if (isBoth) leads[after]?.push(before);
   }
   for (const { first, last } of holds) leads[last]?.push(first);
   const parts = connectedParts(leads).reverse();
@@ -49,18 +51,24 @@ export function groupsOf(network: Network): Groups {
   return { members, groupOf, before: lists(before), after: lists(after), ending };
 }
 
-/** Place of each task in an order that follows the arcs. */
-function ranks({ count, into, out }: Network): readonly number[] {
+/** Place of each task in an order that follows the arcs; what is placed together with what follows it comes as late as it can. */
+function ranks({ count, arcs, into, out }: Network): readonly number[] {
   const rank = new Array<number>(count).fill(0);
-  const waits = into.map((arcs) => arcs.length);
-  const ready = waits.flatMap((left, task) => (left === 0 ? [task] : []));
-  for (let place = 0; place < ready.length; place += 1) {
-    const task = ready[place] ?? 0;
+  const putOff = new Set(arcs.flatMap(({ before, isTogether }) => (isTogether ? [before] : [])));
+  const waits = into.map(({ length }) => length);
+  const ready: number[] = [];
+  const later: number[] = [];
+  const note = (task: number) => (putOff.has(task) ? later : ready).push(task);
+  waits.forEach((left, task) => {
+    if (left === 0) note(task);
+  });
+  for (let place = 0; place < count; place += 1) {
+    const task = ready.shift() ?? later.shift() ?? 0;
     rank[task] = place;
     for (const { after } of out[task] ?? []) {
       const left = (waits[after] ?? 0) - 1;
       waits[after] = left;
-      if (left === 0) ready.push(after);
+      if (left === 0) note(after);
     }
   }
   return rank;

@@ -10,6 +10,7 @@ export interface Arc {
   readonly after: number;
   readonly least: number;
   readonly most: number;
+  readonly isTogether?: true;
 }
 
 export interface HeldSpan {
@@ -53,13 +54,14 @@ export function networkOf({ resources, tasks, links, holds = [] }: Problem): Net
     ways: takings(ways),
   }));
   const arcs = [
-    ...links.map(({ before, after, from = 'finish', least = 0, most }) => {
+    ...links.map(({ before, after, from = 'finish', least = 0, most, isTogether }) => {
       const offset = from === 'finish' ? (durations[taskAt(before)] ?? 0) : 0;
       return {
         before: taskAt(before),
         after: taskAt(after),
         least: offset + least,
         most: most === undefined ? Number.POSITIVE_INFINITY : offset + most,
+        ...(isTogether && { isTogether }),
       };
     }),
     ...spans

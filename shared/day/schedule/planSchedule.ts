@@ -1,8 +1,10 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { checkProblem } from './checkProblem.ts';
 import { contradiction, taskInCircle } from './contradiction.ts';
+import { compareCosts } from './decode.ts';
 import { type Groups, groupsOf } from './groups.ts';
 import { reachOf } from './heads.ts';
+import { listByKey } from './lists.ts';
 import { lowerBound } from './lowerBound.ts';
 import { type Network, networkOf, type Taking } from './network.ts';
 import { ruleLists } from './priorities.ts';
@@ -11,10 +13,12 @@ import { noSchedule } from './sayMisfit.ts';
 import { type Searched, search } from './search.ts';
 
 export interface Effort {
-  /** Schedules to build, whole, >= 1 */
+  /** Schedules to build, whole, >= 1; as many again where tasks are asked to be placed together, which is tried both ways */
   readonly iterations: number;
   /** Whole; the same seed gives the same schedule */
   readonly seed: number;
+  /** Starts of an earlier schedule by task: its order is tried first */
+  readonly like?: ReadonlyMap<string, number>;
 }
 
 /**
@@ -28,10 +32,8 @@ export interface Effort {
  * @throws InputError on a figure out of range, an unknown or repeated name
  * @source KOLISCH1996; FRANCK2001
  */
-export function planSchedule(
-  problem: Problem,
-  { iterations, seed }: Effort,
-): Schedule | NoSchedule {
+export function planSchedule(problem: Problem, effort: Effort): Schedule | NoSchedule {
+  const { iterations, seed } = effort;
   requireNumber(iterations, 'iterations', { whole: true, atLeast: 1 });
   requireNumber(seed, 'seed', { whole: true });
   checkProblem(problem);
@@ -40,18 +42,60 @@ export function planSchedule(
   if (circle !== undefined) return noSchedule(problem, { kind: 'circle', task: circle });
   const broken = contradiction(network);
   if (broken) return noSchedule(problem, { kind: 'contradiction', ...broken });
-  const groups = groupsOf(network);
+  const apart = searchGrouped(problem, network, 'apart', effort);
+  if (!network.arcs.some(({ isTogether }) => isTogether) || isBest(apart))
+    return answered(problem, network, apart);
+  const together = searchGrouped(problem, network, 'together', effort);
+  return answered(problem, network, betterOf(apart, together));
+}
+
+interface Answer {
+  readonly found: Searched;
+  readonly bound: Cost;
+}
+
+function searchGrouped(
+  problem: Problem,
+  network: Network,
+  asked: Parameters<typeof groupsOf>[1],
+  { iterations, seed, like }: Effort,
+): Answer {
+  const groups = groupsOf(network, asked);
   const reach = reachOf(network, groups);
   const bound = lowerBound(network, groups, reach);
   const begun = begunGroups(network, groups);
-  const lists = ruleLists(network, groups, reach).map((list) => [
+  const earlier = like ? [listLike(problem, groups, like)] : [];
+  const lists = [...earlier, ...ruleLists(network, groups, reach)].map((list) => [
     ...begun,
     ...list.filter((group) => !begun.includes(group)),
   ]);
   const work = { network, groups, lists, fixed: begun.length, bound, iterations, seed };
-  const found = search(work);
+  return { found: search(work), bound };
+}
+
+function isBest({ found, bound }: Answer): boolean {
+  return found.kind === 'found' && compareCosts(found.cost, bound) <= 0;
+}
+
+function betterOf(one: Answer, other: Answer): Answer {
+  if (other.found.kind === 'none') return one;
+  if (one.found.kind === 'none') return other;
+  const better = compareCosts(other.found.cost, one.found.cost) < 0 ? other.found : one.found;
+  const iterations = one.found.iterations + other.found.iterations;
+  return { found: { ...better, iterations }, bound: one.bound };
+}
+
+function answered(problem: Problem, network: Network, { found, bound }: Answer) {
   if (found.kind === 'none') return noSchedule(problem, found.misfit);
   return scheduleOf(problem, network, { found, bound });
+}
+
+/** Groups in the order in which an earlier schedule began them; what it did not know comes last. */
+function listLike({ tasks }: Problem, groups: Groups, like: ReadonlyMap<string, number>): number[] {
+  const keys = groups.members.map((part) =>
+    Math.min(...part.map((task) => like.get(tasks[task]?.id ?? '') ?? Number.POSITIVE_INFINITY)),
+  );
+  return listByKey(groups, keys);
 }
 
 /** Groups with a task that has started come first, and what they wait for before them. */

@@ -47,6 +47,8 @@ export interface Link {
   readonly least?: number;
   /** Longest wait, whole: a hard window. */
   readonly most?: number;
+  /** Placed in one go: what else the one after waits for comes first, so that it need not stand behind the one before. */
+  readonly isTogether?: true;
 }
 
 /** What stays taken from the start of one task to the finish of another, whatever lies between. */

@@ -49,7 +49,7 @@ export function search(work: SearchWork): Searched {
   const build = (list: readonly number[]): Found | undefined => {
     left -= 1;
     const decoded = decode(network, groups, list);
-    if (decoded.kind === 'misfit') misfit = decoded.misfit;
+    if (decoded.kind === 'misfit') misfit ??= decoded.misfit;
     return foundOf(list, decoded);
   };
   const keep = (found: Found | undefined): boolean => {
