@@ -19,7 +19,8 @@ export const MOLD_CAUSES: readonly CauseRule[] = [
       unevenLine: 0.7,
       shortFill: 0.6,
       trappedAir: 0.6,
-      peeledLayer: 0.3,
+      // At most 1: a joint below its threshold comes first for a peel.
+      peeledLayer: 0.25,
       dimple: 0.4,
     },
     source: 'CASTINGATLAS',
