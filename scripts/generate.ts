@@ -1,5 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
+import { bondPicture } from './generate/bondPicture.ts';
 import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
 import { heatPictures } from './generate/heatPictures.ts';
@@ -12,6 +13,7 @@ const documents = {
   'docs/functions.md': functionsManual(facts),
   'docs/layer-timing.md': layerTiming(),
   ...heatPictures(),
+  ...bondPicture(),
 };
 const stale: string[] = [];
 for (const [file, text] of Object.entries(documents)) {

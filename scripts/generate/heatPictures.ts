@@ -1,17 +1,15 @@
-import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { heatPictures as picturesOf } from '../../shared/pictures/heatPictures.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
-import { elementsToHtml } from '../../shared/runSheet/elementsToHtml.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import { planInDetail } from '../../shared/trials/planInDetail.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
+import { svgFile } from './svgFile.ts';
 
 /** Three layers in two molds. */
 const ORDER = '1006';
 /** As the add-on draws its bands. */
 const SEED = 1;
-const WIDTH = 720;
 
 /** docs/pictures/*.svg: an order of the invented shop and its first heat trial, drawn as the dialog draws them. */
 export function heatPictures(): Readonly<Record<string, string>> {
@@ -28,10 +26,4 @@ export function heatPictures(): Readonly<Record<string, string>> {
   return Object.fromEntries(
     drawn.map((picture) => [`docs/pictures/${picture.kind}.svg`, svgFile(picture)]),
   );
-}
-
-/** A drawing that stands alone needs its namespace. */
-function svgFile(picture: Picture): string {
-  const svg = elementsToHtml(drawPicture(picture, WIDTH));
-  return `${svg.replace('<svg ', '<svg xmlns="http://www.w3.org/2000/svg" ')}\n`;
 }

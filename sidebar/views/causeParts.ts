@@ -52,7 +52,7 @@ function unexplainedPart(
       ...record,
       ...defects.flatMap(({ defect, checks }) => [
         el('p', {}, `Check for ${defect.replace(/ \(\d+\)$/, '').toLowerCase()}:`),
-        el('ul', {}, ...checks.map((check) => el('li', {}, sentence(check)))),
+        el('ul', { class: 'doses' }, ...checks.map((check) => el('li', {}, sentence(check)))),
       ]),
     ),
   ];

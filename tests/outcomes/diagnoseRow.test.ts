@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Book } from '../../shared/book/book.ts';
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
+import { runCauses } from '../../shared/outcomes/causes/runCauses.ts';
 import { diagnoseRow } from '../../shared/outcomes/diagnoseRow.ts';
 import { roundCauses } from '../../shared/outcomes/roundCauses.ts';
 import { indexBook } from '../../shared/runSheet/bookIndex.ts';
@@ -53,7 +54,7 @@ describe('constructed rounds, solved anew', () => {
       /^the (line|back) reached the (belly|line) at 1\d\d °F surface, \d+ °F under the threshold of 1\d\d °F: likely peel$/,
     );
     expect(peeled?.causes[0]?.cure).toMatch(
-      /^heat the mold until its top reads 213 °F, or pour the (line|back) within \d+ s$/,
+      /^heat the mold until its top reads 213 °F, or pour the (line|back) within \d+ s of the (belly|line)$/,
     );
   });
 
@@ -151,5 +152,20 @@ describe('roundCauses', () => {
     expect(found.unexplained.map(({ defect }) => defect)).toEqual(['Bleed (1)']);
     const causes = found.causes.map(({ cause }) => cause);
     expect(new Set(causes).size).toBe(causes.length);
+  });
+
+  test('what explains many pieces comes before what explains one piece better', () => {
+    const told = (cause: string, worth: number) => ({ cause, because: '', cure: '', worth });
+    const defect = (name: string, count: number, causes: ReturnType<typeof told>[]) =>
+      ({ name, count, verdict: 'explained', causes, checks: [] }) as const;
+    const found = runCauses([
+      defect('Flash', 1, [told('hot cup', 3)]),
+      defect('Dimple', 5, [told('hot mold', 1)]),
+      defect('Peeled layer', 0, [told('hot cup', 0.5)]),
+    ]);
+    expect(found.map(({ cause, explains }) => [cause, explains])).toEqual([
+      ['hot mold', ['Dimple (5)']],
+      ['hot cup', ['Flash (1)', 'Peeled layer']],
+    ]);
   });
 });

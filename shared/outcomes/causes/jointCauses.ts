@@ -91,7 +91,7 @@ function soonerCure({ above, below, latest, earliest, gap }: JointFigures): read
   if (earliest.kind === 'never firm' || latest.kind === 'too late from the start') return [];
   const start = earliest.kind === 'seconds' ? earliest.seconds : 0;
   if (latest.kind === 'seconds' && latest.seconds >= start && latest.seconds < gap)
-    return [`pour the ${above} within ${sayDuration(latest.seconds, 'down')}`];
+    return [`pour the ${above} within ${sayDuration(latest.seconds, 'down')} of the ${below}`];
   if (gap <= start + 2 * GAP_READING) return [];
   return [
     `pour the ${above} as soon as the ${below} carries it, ${sayDuration(start, 'up')} after it`,

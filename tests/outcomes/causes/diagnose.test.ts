@@ -33,7 +33,7 @@ const CASES: readonly Case[] = [
     defect: 'peeledLayer',
     because:
       'the back reached the vein at 61 °C surface, 10 °C under the threshold of 71 °C: likely peel',
-    cure: 'pour the back within 40 s',
+    cure: 'pour the back within 40 s of the vein',
     inside: { joints: [{ ...CLEAN_JOINT, contactTemperature: 119.1 }] },
   },
   {
@@ -235,7 +235,7 @@ describe('ranking and doubt', () => {
       1,
     );
     expect(found.causes[0]?.cure).toBe(
-      'heat the mold until its top reads 100 °C, or pour the back within 40 s, or have its cup at 165 °C',
+      'heat the mold until its top reads 100 °C, or pour the back within 40 s of the vein, or have its cup at 165 °C',
     );
   });
 
