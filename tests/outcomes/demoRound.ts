@@ -6,7 +6,7 @@ import { demoBook } from '../../templates/demoShop/demoBook.ts';
 export const DEMO = demoBook();
 
 /** A good round of three layers in an open mold: top at the target, cups as planned, the next layer a minute and a half on. */
-export const GOOD_ROUND: PourLogRecord = Object.freeze({
+const GOOD_ROUND: PourLogRecord = Object.freeze({
   run: 'R-1',
   round: 1,
   order: '1002',
