@@ -1,6 +1,7 @@
 /** Every function that a menu, a page, a trigger or a cell calls by name; the build makes a top-level function of each. */
 export { fillDemoShop } from './book/fillDemoShop.ts';
 export { setUpWorkbook } from './book/setUpWorkbook.ts';
+export { planDayFor } from './day/planDayFor.ts';
 export { callSheetFunction } from './functions/callSheetFunction.ts';
 export { logOutcome } from './log/logOutcome.ts';
 export { onInstall } from './menu/onInstall.ts';

@@ -77,6 +77,7 @@ export type SheetName =
   | 'Materials'
   | 'Supplies'
   | 'Plates'
+  | 'People'
   | 'Pour log'
   | 'Heat trials'
   | 'Bench trials'

@@ -1,3 +1,4 @@
+import { DAY_SETTINGS } from './daySettings.ts';
 import { MONEY_SETTINGS } from './moneySettings.ts';
 import type { Setting, ShopFigure } from './setting.ts';
 
@@ -262,6 +263,7 @@ export const SETTINGS = {
     places: 0,
     about: 'Demolding, inspecting and packing one piece.',
   },
+  ...DAY_SETTINGS,
   ...MONEY_SETTINGS,
 } as const satisfies Readonly<Record<string, Setting>>;
 

@@ -9,6 +9,7 @@ import { MOLDS } from './tables/molds.ts';
 import { ORDERS } from './tables/orders.ts';
 import { PATTERNS } from './tables/patterns.ts';
 import { PAYMENTS } from './tables/payments.ts';
+import { PEOPLE } from './tables/people.ts';
 import { PLATES } from './tables/plates.ts';
 import { POUR_LOG } from './tables/pourLog.ts';
 import { QUOTES } from './tables/quotes.ts';
@@ -24,6 +25,7 @@ export const TABLES = {
   materials: MATERIALS,
   supplies: SUPPLIES,
   plates: PLATES,
+  people: PEOPLE,
   pourLog: POUR_LOG,
   heatTrials: HEAT_TRIALS,
   benchTrials: BENCH_TRIALS,

@@ -48,14 +48,27 @@ export function bottleneckWords({ loads }: DayPlan): string {
 }
 
 /** What one more of something would change. */
-export function oneMoreWords({ kind, name, lateness, finish, alsoPlanned }: OneMore): string {
+export function oneMoreWords({
+  kind,
+  name,
+  count,
+  lateness,
+  finish,
+  alsoPlanned,
+}: OneMore): string {
+  const ending = count === 1 ? 's' : '';
   const gains = [
-    ...(alsoPlanned.length === 0 ? [] : [`makes room for ${sayList(alsoPlanned)}`]),
-    ...(lateness === 0 ? [] : [`saves ${sayHours(lateness)} of being late`]),
-    ...(finish === 0 ? [] : [`finishes ${sayHours(finish)} sooner`]),
+    ...(alsoPlanned.length === 0 ? [] : [`make${ending} room for ${sayList(alsoPlanned)}`]),
+    ...(lateness === 0 ? [] : [`save${ending} ${sayHours(lateness)} of being late`]),
+    ...(finish === 0 ? [] : [`finish${count === 1 ? 'es' : ''} ${sayHours(finish)} sooner`]),
   ];
-  const what = kind === 'person' ? `One more person like ${name}` : `One more ${kind} ${name}`;
-  return gains.length === 0 ? `${what} saves nothing.` : `${what} ${sayList(gains)}.`;
+  const what = moreOf(kind, name, count);
+  return gains.length === 0 ? `${what} save${ending} nothing.` : `${what} ${sayList(gains)}.`;
+}
+
+function moreOf(kind: OneMore['kind'], name: string, count: number): string {
+  if (kind === 'person') return `One more person like ${name}`;
+  return count === 1 ? `One more ${kind} ${name}` : `${count} more ${kind}s ${name}`;
 }
 
 /** One order of the sequence: when it is packed and what that means for its due date. */

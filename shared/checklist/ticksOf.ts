@@ -1,5 +1,5 @@
-import type { DayTimetable } from '../day/dayPlan/dayTimetable.ts';
 import type { DayTick } from '../day/dayPlan/happened.ts';
+import type { FollowedPlan } from '../day/dayPlan/replanDay.ts';
 import type { TickedRow } from './tickedRow.ts';
 
 /** What the ticks of a checklist say of a plan. */
@@ -18,7 +18,7 @@ export interface TicksRead {
  */
 export function ticksOf(
   rows: readonly TickedRow[],
-  { entries }: Pick<DayTimetable, 'entries'>,
+  { entries }: Pick<FollowedPlan, 'entries'>,
   now: number,
 ): TicksRead {
   const planned = new Map(entries.map((entry) => [entry.id, entry]));

@@ -4,6 +4,7 @@ import type { PlanResult } from '../runSheet/plan.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
 import type { BooksVerbs } from './booksVerbs.ts';
 import type { CauseVerbs } from './causeVerbs.ts';
+import type { DayVerbs } from './dayVerbs.ts';
 import type { LogVerbs } from './logVerbs.ts';
 import type { QualityVerbs } from './qualityVerbs.ts';
 import type { QuoteVerbs } from './quoteVerbs.ts';
@@ -99,7 +100,14 @@ export interface FigureChanged extends TrialsAnswer {
 }
 
 /** Every verb that a page calls: what it takes and what it answers. */
-interface Verbs extends BooksVerbs, CauseVerbs, LogVerbs, QualityVerbs, QuoteVerbs, StockVerbs {
+interface Verbs
+  extends BooksVerbs,
+    CauseVerbs,
+    DayVerbs,
+    LogVerbs,
+    QualityVerbs,
+    QuoteVerbs,
+    StockVerbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };

@@ -1,5 +1,5 @@
-import { type Book, PLAN_TABLES } from '../../shared/book/book.ts';
 import type { RecordOf, Table } from '../../shared/book/column.ts';
+import { DAY_TABLES, type DayBook } from '../../shared/book/dayBook.ts';
 import { readShop } from '../../shared/book/readShop.ts';
 import type { Row } from '../../shared/book/readTable.ts';
 import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
@@ -8,16 +8,16 @@ import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
 import { demoRows, demoSettings } from './demoShop.ts';
 
 /** The invented shop as it is read back from its book, for tools that need no workbook. */
-export function demoBook(): Book & {
+export function demoBook(): DayBook & {
   readonly heatTrials: readonly Row<typeof TABLES.heatTrials>[];
 } {
   const rows = demoRows();
   const read: Record<string, readonly Row<Table>[]> = {};
-  for (const key of [...PLAN_TABLES, 'heatTrials'] as const)
+  for (const key of [...DAY_TABLES, 'heatTrials'] as const)
     read[key] = numbered(tradeRecords<Table>(TABLES[key], rows[key] as readonly TradeRow<Table>[])); // each key's rows are of its own table
   const { shop } = readShop([SHOP_HEADINGS]);
   const book = { ...read, shop: { ...shop, ...demoSettings() }, problems: [] };
-  return book as unknown as ReturnType<typeof demoBook>; // every plan table and heatTrials were just set
+  return book as unknown as ReturnType<typeof demoBook>; // every table of the day and heatTrials were just set
 }
 
 /** A sheet's records start below its headings. */

@@ -10,6 +10,7 @@ import { demoMolds } from './demoMolds.ts';
 import { demoOrders } from './demoOrders.ts';
 import { demoPatterns } from './demoPatterns.ts';
 import { demoPayments } from './demoPayments.ts';
+import { demoPeople } from './demoPeople.ts';
 import { demoPlates } from './demoPlates.ts';
 import { demoPourLog } from './demoPourLog.ts';
 import { demoStockMoves } from './demoStockMoves.ts';
@@ -23,6 +24,7 @@ export function demoSettings(): Partial<Shop> {
     roomTemperature: 20,
     minimumOrder: 40,
     salesTaxRate: 0.06,
+    microwaveCircuit: 'Counter',
     quoteTerms:
       'Deposit with the order, the rest before shipping. Colors are mixed by hand and vary a little from lot to lot.',
   };
@@ -41,6 +43,7 @@ export function demoRows(): {
     materials: demoMaterials(),
     supplies: demoSupplies(),
     plates: demoPlates(),
+    people: demoPeople(),
     pourLog: demoPourLog(orders),
     heatTrials: demoHeatTrials(),
     benchTrials: demoBenchTrials(),

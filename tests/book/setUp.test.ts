@@ -5,7 +5,7 @@ import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =
-  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, Plates, Pour log, Heat trials, Bench trials, Measured figures, Quotes, Stock moves, Payments and Closed months. Nothing else changed.';
+  'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, Plates, People, Pour log, Heat trials, Bench trials, Measured figures, Quotes, Stock moves, Payments and Closed months. Nothing else changed.';
 const SHEETS = [
   'Shop',
   'Orders',
@@ -15,6 +15,7 @@ const SHEETS = [
   'Materials',
   'Supplies',
   'Plates',
+  'People',
   'Pour log',
   'Heat trials',
   'Bench trials',
@@ -271,7 +272,7 @@ describe('Set up this workbook', () => {
       var own = book.insertSheet('Plates');
       own.getRange('A1:B2').setValues([['Plate', 'Bought'], ['Old griddle', 2019]]);`);
     expect(await book.menu('setUpWorkbook')).toBe(
-      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, Pour log, Heat trials, Bench trials, Measured figures, Quotes, Stock moves, Payments and Closed months. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset and Notes to Plates. Nothing else changed.',
+      'Created Shop, Orders, Molds, Patterns, Doses, Materials, Supplies, People, Pour log, Heat trials, Bench trials, Measured figures, Quotes, Stock moves, Payments and Closed months. Added columns Kind, Usable length, Usable width, Watts, Lowest setting, Highest setting, Warm-up, Contact conductance, Dead band, Lid, Heat loss, Contact error, Dial offset, Circuit and Notes to Plates. Nothing else changed.',
     );
     expect(
       await book.run(`

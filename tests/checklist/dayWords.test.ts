@@ -98,6 +98,7 @@ describe('words of a pour day', () => {
     const more = {
       kind: 'plate',
       name: 'Griddle',
+      count: 1,
       lateness: 0,
       finish: 0,
       alsoPlanned: [],
@@ -108,6 +109,9 @@ describe('words of a pour day', () => {
     ).toBe('One more person like Ben saves 1 h of being late and finishes 10 min sooner.');
     expect(oneMoreWords({ ...more, alsoPlanned: ['2104'] })).toBe(
       'One more plate Griddle makes room for 2104.',
+    );
+    expect(oneMoreWords({ ...more, kind: 'mold', name: 'Stick', count: 2, finish: 600 })).toBe(
+      '2 more molds Stick finish 10 min sooner.',
     );
   });
 

@@ -131,6 +131,13 @@ export const PLATES = {
       about:
         'Surface as a probe reads it, less what the dial says; below 0 where the dial promises too much. Blank is 0, not known.',
     },
+    circuit: {
+      kind: 'text',
+      heading: 'Circuit',
+      width: 80,
+      about:
+        'Name of the circuit it is plugged into, the same for all that share it; blank when it has its own. Used to plan a pour day.',
+    },
     notes: { kind: 'text', heading: 'Notes', width: 200, about: 'Anything to remember.' },
   },
 } as const satisfies Table;

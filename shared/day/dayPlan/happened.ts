@@ -1,7 +1,6 @@
 import { InputError } from '../../errors/InputError.ts';
 import type { Link } from '../schedule/problem.ts';
 import type { DayPart, PlannedTask } from './dayPart.ts';
-import type { DayPlan } from './planDay.ts';
 
 /** A tick of the checklist; times are seconds from midnight before the first day, whole. */
 export interface DayTick {
@@ -34,7 +33,7 @@ const PASSIVE: readonly PlannedTask['what'][] = ['heat', 'cool'];
 export function begunTasks(
   { tasks, links }: DayPart,
   ticks: readonly DayTick[],
-  plan: DayPlan,
+  plan: { readonly entries: readonly { readonly id: string; readonly from: number }[] },
   now: number,
 ): ReadonlyMap<string, Begun> {
   const durations = new Map(tasks.map(({ id, duration }) => [id, duration]));

@@ -6,6 +6,8 @@ import type { DayOrder, ShopDay } from './shopDay.ts';
 export interface OneMore {
   readonly kind: 'mold' | 'plate' | 'person';
   readonly name: string;
+  /** How many: of a mold as many copies as a round takes */
+  readonly count: number;
   /** Less weighted lateness [s], >= 0 */
   readonly lateness: number;
   /** Finished so much sooner [s], >= 0; only where the lateness does not grow */
@@ -15,8 +17,8 @@ export interface OneMore {
 }
 
 /**
- * One more of the mold, of the plate and of the person with the highest loads: the day is planned again with each. A plate comes
- * with a circuit of its own, a person with the same hours and skills.
+ * One more set of the mold, one more of the plate and of the person with the highest loads: the day is planned again with each. A
+ * plate comes with a circuit of its own, a person with the same hours and skills.
  * @param plan of the same day and orders
  */
 export function oneMore(
@@ -41,6 +43,7 @@ export function oneMore(
       {
         kind,
         name: busiest.name,
+        count: more.count,
         lateness: compares ? Math.max(0, lateness) : 0,
         finish: compares && lateness >= 0 ? Math.max(0, finish) : 0,
         alsoPlanned,
@@ -49,23 +52,21 @@ export function oneMore(
   });
 }
 
-function withOneMore(
+export function withOneMore(
   day: ShopDay,
   orders: readonly DayOrder[],
   { kind, name }: Pick<OneMore, 'kind' | 'name'>,
-): { readonly day: ShopDay; readonly orders: readonly DayOrder[] } {
+): { readonly day: ShopDay; readonly orders: readonly DayOrder[]; readonly count: number } {
   const copy = `${name}, one more`;
   switch (kind) {
-    case 'mold':
-      return {
-        day: {
-          ...day,
-          molds: day.molds.map((mold) =>
-            mold.name === name ? { ...mold, owned: mold.owned + 1 } : mold,
-          ),
-        },
-        orders,
-      };
+    case 'mold': {
+      const inMold = orders.filter(({ run }) => run.mold === name);
+      const count = Math.max(1, ...inMold.map(({ run }) => run.moldsInUse));
+      const molds = day.molds.map((mold) =>
+        mold.name === name ? { ...mold, owned: mold.owned + count } : mold,
+      );
+      return { day: { ...day, molds }, orders, count };
+    }
     case 'person':
       return {
         day: {
@@ -75,6 +76,7 @@ function withOneMore(
           ),
         },
         orders,
+        count: 1,
       };
     case 'plate':
       return {
@@ -92,6 +94,7 @@ function withOneMore(
           const plates = order.plates ?? own;
           return plates.includes(name) ? { ...order, plates: [...plates, copy] } : order;
         }),
+        count: 1,
       };
   }
 }

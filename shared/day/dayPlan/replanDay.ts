@@ -2,8 +2,8 @@ import { requireNumber } from '../../errors/requireNumber.ts';
 import { type Effort, planSchedule } from '../schedule/planSchedule.ts';
 import type { Link, NoSchedule, Problem, Schedule, Way } from '../schedule/problem.ts';
 import type { DayPart, PlannedTask } from './dayPart.ts';
-import { type ResourceKind, resourceId } from './dayResources.ts';
-import type { DayBar } from './dayTimetable.ts';
+import { resourceId } from './dayResources.ts';
+import type { DayEntry, OrderOutcome } from './dayTimetable.ts';
 import {
   type Begun,
   type BrokenWindow,
@@ -13,6 +13,15 @@ import {
 } from './happened.ts';
 import { type DayPlan, planWith } from './planDay.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
+
+/** What a plan that is followed must still be known for. */
+export interface FollowedPlan {
+  readonly entries: readonly FollowedEntry[];
+  readonly orders: readonly Pick<OrderOutcome, 'order' | 'late'>[];
+  readonly unplanned: DayPlan['unplanned'];
+}
+
+type FollowedEntry = Pick<DayEntry, 'id' | 'from' | 'to' | 'person' | 'plate' | 'oven'>;
 
 export interface Replanned extends DayPlan {
   /** Orders that are later than they were planned to be, or late anew [s] */
@@ -43,7 +52,7 @@ export function replanDay(
     plan,
     ticks,
     now,
-  }: { readonly plan: DayPlan; readonly ticks: readonly DayTick[]; readonly now: number },
+  }: { readonly plan: FollowedPlan; readonly ticks: readonly DayTick[]; readonly now: number },
 ): Replanned {
   requireNumber(now, 'now', { whole: true, unit: 's' });
   const like = new Map(plan.entries.map(({ id, from }) => [id, from]));
@@ -56,7 +65,7 @@ export function replanDay(
     begun = begunTasks(part, ticks, plan, now);
     durations = new Map(part.tasks.map(({ id, duration }) => [id, duration]));
     const pours = new Set(part.tasks.flatMap(({ id, what }) => (what === 'pour' ? [id] : [])));
-    const real = withBegun(part, problem, begun, { now, bars: plan.bars });
+    const real = withBegun(part, problem, begun, { now, entries: plan.entries });
     const answer = scheduleAround(real, begun, (one) => planSchedule(one, { ...effort, like }));
     const behind = [...answer.lifted, ...part.links.filter(({ after }) => begun.has(after))];
     closed = behind.filter(({ after }) => pours.has(after));
@@ -78,7 +87,7 @@ export function replanDay(
   };
 }
 
-function suffering(plan: DayPlan, next: DayPlan): Replanned['suffers'] {
+function suffering(plan: FollowedPlan, next: DayPlan): Replanned['suffers'] {
   const before = new Map(plan.orders.map(({ order, late }) => [order, late]));
   return next.orders.flatMap(({ order, late }) => {
     const wasLate = before.get(order) ?? 0;
@@ -91,26 +100,25 @@ function withBegun(
   part: DayPart,
   problem: Problem,
   begun: ReadonlyMap<string, Begun>,
-  { now, bars }: { readonly now: number; readonly bars: readonly DayBar[] },
+  { now, entries }: { readonly now: number; readonly entries: readonly FollowedEntry[] },
 ): Problem {
-  const taken = new Map<string, DayBar[]>();
-  for (const bar of bars) taken.set(bar.id, [...(taken.get(bar.id) ?? []), bar]);
+  const planned = new Map(entries.map((entry) => [entry.id, entry]));
   return {
     resources: problem.resources,
     tasks: part.tasks.map((task) => {
       const fact = begun.get(task.id);
       if (!fact) {
-        const planned = (task.uses ?? []).map((ways) => plannedFirst(ways, taken.get(task.id)));
-        return { ...task, uses: planned, release: Math.max(task.release ?? 0, now) };
+        const uses = (task.uses ?? []).map((ways) => plannedFirst(ways, planned.get(task.id)));
+        return { ...task, uses, release: Math.max(task.release ?? 0, now) };
       }
-      const uses = (task.uses ?? []).map((ways) => [keptWay(ways, taken.get(task.id), fact.who)]);
+      const uses = (task.uses ?? []).map((ways) => [keptWay(ways, planned.get(task.id), fact.who)]);
       return { ...task, uses, startedAt: fact.startedAt, duration: lasting(task, fact, now) };
     }),
     links: part.links.filter(({ after }) => !begun.has(after)),
     holds: part.holds.map((hold) => {
       const fact = begun.get(hold.first);
-      if (!fact) return { ...hold, ways: plannedFirst(hold.ways, taken.get(hold.id)) };
-      return { ...hold, ways: [keptWay(hold.ways, taken.get(hold.id), fact.who)] };
+      if (!fact) return { ...hold, ways: plannedFirst(hold.ways, planned.get(hold.first)) };
+      return { ...hold, ways: [keptWay(hold.ways, planned.get(hold.first), fact.who)] };
     }),
   };
 }
@@ -121,16 +129,22 @@ function lasting({ duration }: PlannedTask, { startedAt, finishedAt }: Begun, no
 }
 
 /** By who ticked it, else as planned, else the first. */
-function keptWay(ways: readonly Way[], bars: readonly DayBar[] = [], who = ''): Way {
-  const planned = new Set(bars.map(({ kind, name }) => resourceId(kind, name)));
-  const person: ResourceKind = 'person';
-  const byWho = ways.find(([main]) => main?.resource === resourceId(person, who));
-  return byWho ?? ways.find(([main]) => planned.has(main?.resource ?? '')) ?? ways[0] ?? [];
+function keptWay(ways: readonly Way[], planned: FollowedEntry | undefined, who = ''): Way {
+  const wayOf = (name: string) => ways.find(([main]) => main?.resource === name);
+  const { person = '', plate = '', oven = '' } = planned ?? {};
+  return (
+    wayOf(resourceId('person', who)) ??
+    wayOf(resourceId('person', person)) ??
+    wayOf(resourceId('plate', plate)) ??
+    wayOf(resourceId('oven', oven)) ??
+    ways[0] ??
+    []
+  );
 }
 
 /** Who and what was planned stays first choice. */
-function plannedFirst(ways: readonly Way[], bars: readonly DayBar[] | undefined): readonly Way[] {
-  const first = keptWay(ways, bars);
+function plannedFirst(ways: readonly Way[], planned: FollowedEntry | undefined): readonly Way[] {
+  const first = keptWay(ways, planned);
   return [first, ...ways.filter((way) => way !== first)];
 }
 

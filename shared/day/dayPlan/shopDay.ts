@@ -7,7 +7,7 @@ export const SKILLS = ['color', 'cook', 'pour', 'finish'] as const;
 /** Finishing is demolding, inspecting and packing; laying out and cleaning is for everybody. */
 export type Skill = (typeof SKILLS)[number];
 
-interface Person {
+export interface Person {
   readonly name: string;
   readonly skills: readonly Skill[];
   /** Without breaks, seconds from midnight before the first day [s] */

@@ -1,4 +1,4 @@
-import type { Network } from './network.ts';
+import type { HeldSpan, Network } from './network.ts';
 
 /** Tasks that a window or a hold ties to each other, or that are asked to be, are placed together. */
 export interface Groups {
@@ -8,8 +8,11 @@ export interface Groups {
   /** Groups that each group waits for, and those that wait for it */
   readonly before: readonly (readonly number[])[];
   readonly after: readonly (readonly number[])[];
-  /** Holds that end with a task */
+  /** Holds that begin, and that end, with a task */
+  readonly beginning: readonly (readonly number[])[];
   readonly ending: readonly (readonly number[])[];
+  /** From the start of the first task of each hold to the finish of its last, at the least */
+  readonly spans: readonly number[];
 }
 
 /**
@@ -43,12 +46,31 @@ export function groupsOf(network: Network, asked: 'together' | 'apart'): Groups 
     before[other]?.add(one);
     after[one]?.add(other);
   }
+  const beginning: number[][] = Array.from({ length: count }, () => []);
   const ending: number[][] = Array.from({ length: count }, () => []);
-  holds.forEach(({ last }, hold) => {
+  holds.forEach(({ first, last }, hold) => {
+    beginning[first]?.push(hold);
     ending[last]?.push(hold);
   });
+  const spans = holds.map((hold) => leastSpan(network, members[groupOf[hold.first] ?? 0], hold));
   const lists = (sets: readonly Set<number>[]) => sets.map((set) => [...set]);
-  return { members, groupOf, before: lists(before), after: lists(after), ending };
+  const links = { before: lists(before), after: lists(after) };
+  return { members, groupOf, ...links, beginning, ending, spans };
+}
+
+function leastSpan(
+  { into, durations }: Network,
+  members: readonly number[] = [],
+  { first, last }: HeldSpan,
+): number {
+  const offsets = new Map([[first, 0]]);
+  for (const task of members)
+    for (const { before, least } of into[task] ?? []) {
+      const earlier = offsets.get(before);
+      if (earlier === undefined) continue;
+      offsets.set(task, Math.max(offsets.get(task) ?? 0, earlier + least));
+    }
+  return (offsets.get(last) ?? 0) + (durations[last] ?? 0);
 }
 
 /** Place of each task in an order that follows the arcs; what is placed together with what follows it comes as late as it can. */

@@ -1,6 +1,6 @@
 import type { Groups } from './groups.ts';
 import type { Reach } from './heads.ts';
-import type { HeldSpan, Network, Taking } from './network.ts';
+import type { Network, Taking } from './network.ts';
 import { onePlaceBound, type Visit } from './onePlaceBound.ts';
 import type { Cost } from './problem.ts';
 import { openUntil } from './profile.ts';
@@ -45,7 +45,7 @@ export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost
   return { lateness, finish };
 }
 
-function loadsOf(network: Network, groups: Groups, { heads, tails }: Reach): readonly Load[] {
+function loadsOf(network: Network, { spans }: Groups, { heads, tails }: Reach): readonly Load[] {
   const { uses, durations, holds } = network;
   const ofTasks = uses.flatMap((all, task) =>
     all.flatMap((ways) => {
@@ -57,10 +57,10 @@ function loadsOf(network: Network, groups: Groups, { heads, tails }: Reach): rea
       return visit.duration > 0 ? [loadOf(ways, visit)] : [];
     }),
   );
-  const ofHolds = holds.map((hold) =>
+  const ofHolds = holds.map((hold, place) =>
     loadOf(hold.ways, {
       head: heads[hold.first] ?? 0,
-      duration: leastSpan(network, groups, hold),
+      duration: spans[place] ?? 0,
       tail: tails[hold.last] ?? 0,
     }),
   );
@@ -71,21 +71,4 @@ function loadOf(ways: readonly Taking[], visit: Visit): Load {
   const main = ways.flatMap((way) => way[0] ?? []);
   const pool = [...new Set(main.map(({ resource }) => resource))].sort((a, b) => a - b);
   return { ...visit, pool, amount: Math.min(...main.map(({ amount }) => amount)) };
-}
-
-/** From the start of the first task of a hold to the finish of its last, at the least. */
-function leastSpan(
-  { into, durations }: Network,
-  groups: Groups,
-  { first, last }: HeldSpan,
-): number {
-  const members = groups.members[groups.groupOf[first] ?? 0] ?? [];
-  const offsets = new Map([[first, 0]]);
-  for (const task of members)
-    for (const { before, least } of into[task] ?? []) {
-      const earlier = offsets.get(before);
-      if (earlier === undefined) continue;
-      offsets.set(task, Math.max(offsets.get(task) ?? 0, earlier + least));
-    }
-  return (offsets.get(last) ?? 0) + (durations[last] ?? 0);
 }

@@ -23,16 +23,14 @@ export function mirrorNetwork(network: Network, end: number): Network {
   };
 }
 
-export function mirrorGroups(groups: Groups, { holds, count }: Network): Groups {
-  const ending: number[][] = Array.from({ length: count }, () => []);
-  holds.forEach(({ first }, hold) => {
-    ending[first]?.push(hold);
-  });
+export function mirrorGroups(groups: Groups): Groups {
   return {
     members: groups.members.map((part) => part.slice().reverse()),
     groupOf: groups.groupOf,
     before: groups.after,
     after: groups.before,
-    ending,
+    beginning: groups.ending,
+    ending: groups.beginning,
+    spans: groups.spans,
   };
 }

@@ -1,6 +1,13 @@
 import type { Groups } from './groups.ts';
 import type { Network } from './network.ts';
-import { earliestFit, earliestForWay, giveBack, type Placing, takeWay } from './placing.ts';
+import {
+  earliestFit,
+  earliestForWay,
+  type Fit,
+  giveBack,
+  type Placing,
+  takeWay,
+} from './placing.ts';
 
 /** Why a group has no place: a window that cannot be kept, or a task or hold that finds no room. */
 export type Misfit =
@@ -19,8 +26,8 @@ interface Delay {
 const MOST_DELAYS = 2000;
 
 /**
- * Places the tasks of a group, each as early as it can, and starts again with a task moved on where a window or a hold
- * does not close. What the group took is given back where it has no place.
+ * Places the tasks of a group, each as early as it can, and goes back to a task to move it on where a window or a hold does not
+ * close; what was placed before that task stays. What the group took is given back where it has no place.
  * @source FRANCK2001, serial generation with unscheduling
  */
 export function placeGroup(
@@ -31,33 +38,27 @@ export function placeGroup(
 ): Misfit | undefined {
   const members = groups.members[group] ?? [];
   const lower = new Map(members.map((task) => [task, network.releases[task] ?? 0]));
-  const mark = placing.taken.length;
-  let why: Misfit | undefined;
-  for (let delays = 0; delays < MOST_DELAYS; delays += 1) {
-    const delay = placeOnce(network, groups, placing, members, lower);
-    if (delay === undefined) return undefined;
-    giveBack(placing, mark);
-    for (const task of members) placing.starts[task] = Number.NaN;
-    why = delay.why;
-    const isFixed = network.startedAt[delay.task] !== undefined;
-    if (isFixed || delay.until === Number.POSITIVE_INFINITY) return why;
-    lower.set(delay.task, delay.until);
-  }
-  return why;
-}
-
-function placeOnce(
-  network: Network,
-  { ending }: Groups,
-  placing: Placing,
-  members: readonly number[],
-  lower: ReadonlyMap<number, number>,
-): Delay | undefined {
-  for (const task of members) {
+  const marks: number[] = [];
+  let delays = 0;
+  for (let place = 0; place < members.length; ) {
+    const task = members[place] ?? 0;
+    marks[place] = placing.taken.length;
     const delay =
-      placeTask(network, placing, task, lower.get(task) ?? 0) ??
-      firstOf(ending[task] ?? [], (hold) => placeHold(network, placing, hold));
-    if (delay) return delay;
+      placeTask(network, groups, placing, { task, lower: lower.get(task) ?? 0 }) ??
+      firstOf(groups.ending[task] ?? [], (hold) => placeHold(network, placing, hold));
+    if (delay === undefined) {
+      place += 1;
+      continue;
+    }
+    delays += 1;
+    const isFixed = network.startedAt[delay.task] !== undefined;
+    const isOver = isFixed || delay.until === Number.POSITIVE_INFINITY || delays === MOST_DELAYS;
+    const back = isOver ? 0 : Math.min(place, members.indexOf(delay.task));
+    giveBack(placing, marks[back] ?? 0);
+    for (const undone of members.slice(back)) placing.starts[undone] = Number.NaN;
+    if (isOver) return delay.why;
+    lower.set(delay.task, delay.until);
+    place = back;
   }
   return undefined;
 }
@@ -74,12 +75,13 @@ function firstOf<Item, Found>(
 }
 
 function placeTask(
-  { durations, uses, into, startedAt }: Network,
+  network: Network,
+  groups: Groups,
   placing: Placing,
-  task: number,
-  lower: number,
+  { task, lower }: { readonly task: number; readonly lower: number },
 ): Delay | undefined {
-  const { profiles, starts, takes } = placing;
+  const { durations, uses, into, startedAt } = network;
+  const { starts, takes } = placing;
   const duration = durations[task] ?? 0;
   const arcs = into[task] ?? [];
   const started = startedAt[task];
@@ -93,7 +95,7 @@ function placeTask(
   }
   let from = lower;
   for (const { before, least } of arcs) from = Math.max(from, (starts[before] ?? 0) + least);
-  const fit = earliestFit(profiles, uses[task] ?? [], from, duration);
+  const fit = fitWithHolds(network, groups, placing, { task, from });
   if (!fit) return { task, until: Number.POSITIVE_INFINITY, why: { kind: 'no room', task } };
   for (const { before, after, most } of arcs)
     if (fit.start > (starts[before] ?? 0) + most)
@@ -102,6 +104,29 @@ function placeTask(
   takes[task] = fit.way;
   takeWay(placing, fit.way, fit.start, fit.start + duration);
   return undefined;
+}
+
+/** The first room for a task that leaves room for the holds it begins, as long as they last at the least. */
+function fitWithHolds(
+  { durations, uses, holds }: Network,
+  { beginning, spans }: Groups,
+  { profiles }: Placing,
+  { task, from }: { readonly task: number; readonly from: number },
+): Fit | undefined {
+  let start = from;
+  for (;;) {
+    const fit = earliestFit(profiles, uses[task] ?? [], start, durations[task] ?? 0);
+    if (!fit) return undefined;
+    start = fit.start;
+    for (const hold of beginning[task] ?? []) {
+      let soonest = Number.POSITIVE_INFINITY;
+      for (const way of holds[hold]?.ways ?? [])
+        soonest = Math.min(soonest, earliestForWay(profiles, way, start, spans[hold] ?? 0));
+      start = soonest;
+    }
+    if (start === fit.start) return fit;
+    if (start === Number.POSITIVE_INFINITY) return undefined;
+  }
 }
 
 function placeHold(network: Network, placing: Placing, hold: number): Delay | undefined {

@@ -127,7 +127,7 @@ function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) 
   const { starts } = found.placing;
   const end = found.cost.finish;
   const mirrored = mirrorNetwork(network, end);
-  const turned = mirrorGroups(groups, network);
+  const turned = mirrorGroups(groups);
   const finishes = groups.members.map((part) =>
     Math.max(...part.map((task) => (starts[task] ?? 0) + (network.durations[task] ?? 0))),
   );

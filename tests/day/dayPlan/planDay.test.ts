@@ -144,8 +144,7 @@ describe('what cannot be planned says why, the rest is planned', () => {
         name: 'hours too short for a run',
         change: ONE_ROUND,
         day: { people: ALONE.map((one) => ({ ...one, hours: [{ from: 0, to: HOUR }] })) },
-        because:
-          'pourer for 2041, round 1 is at no time free from 2041 pour body, round 1 to 2041 top off, round 1',
+        because: '2041 set on the plate, round 1 finds no room in the hours that are open',
       },
       {
         name: 'one pair of hands for a window that needs cups cooked meanwhile',

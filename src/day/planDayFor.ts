@@ -1,0 +1,23 @@
+import { describe } from '../../shared/errors/describe.ts';
+import { InputError } from '../../shared/errors/InputError.ts';
+import { pourDay } from '../../shared/pourDay/pourDay.ts';
+import type { DayAnswer } from '../../shared/verbs/dayVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { dayQuestion } from './dayQuestion.ts';
+import { readDayBookNow } from './readDayBookNow.ts';
+
+/**
+ * Page call: the timetable of some orders over some days. Nothing is written; the same book and question give the same plan.
+ * @param payload `{ orders?, firstDay?, days? }`
+ */
+export function planDayFor(payload?: unknown): DayAnswer | Refused {
+  const asked = dayQuestion(payload);
+  if ('kind' in asked) return asked;
+  try {
+    return { kind: 'ok', ...pourDay(readDayBookNow(), asked) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return refuse('', describe(error));
+  }
+}
