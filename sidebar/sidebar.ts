@@ -1,4 +1,8 @@
 import { render } from './page/render.ts';
 import { openStore } from './page/store.ts';
+import { fetchTimers } from './page/timerActions.ts';
+import { startTimerClock } from './page/timerClock.ts';
 
-render(openStore(render));
+const store = openStore(render);
+render(store);
+void fetchTimers(store).then(() => startTimerClock(store));

@@ -9,6 +9,7 @@ import type { LogVerbs } from './logVerbs.ts';
 import type { QualityVerbs } from './qualityVerbs.ts';
 import type { QuoteVerbs } from './quoteVerbs.ts';
 import type { StockVerbs } from './stockVerbs.ts';
+import type { TimerVerbs } from './timerVerbs.ts';
 
 /** Something to mend before the verb can do its work. */
 export interface Problem {
@@ -107,7 +108,8 @@ interface Verbs
     LogVerbs,
     QualityVerbs,
     QuoteVerbs,
-    StockVerbs {
+    StockVerbs,
+    TimerVerbs {
   readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
   readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
   readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };

@@ -6,6 +6,7 @@ import { planView } from '../views/planView.ts';
 import { qualityView } from '../views/qualityView.ts';
 import { quoteView } from '../views/quoteView.ts';
 import { stockView } from '../views/stockView.ts';
+import { timersView } from '../views/timersView.ts';
 import { trialsView } from '../views/trialsView.ts';
 import { usedView } from '../views/usedView.ts';
 import { el } from './el.ts';
@@ -82,6 +83,8 @@ function viewOf(store: Store): HTMLElement {
       return quoteView(store);
     case 'books':
       return booksView(store);
+    case 'timers':
+      return timersView(store);
   }
 }
 

@@ -3,6 +3,7 @@ import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
 import type { CausesOnShow } from '../../shared/outcomes/causesOnShow.ts';
 import type { QualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
 import type { PlanResult } from '../../shared/runSheet/plan.ts';
+import type { RunningTimer, TimerChoice } from '../../shared/timers/timer.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import type { LogForm, OutcomeLogged } from '../../shared/verbs/logVerbs.ts';
 import type { TraceAnswer, UseForm } from '../../shared/verbs/stockVerbs.ts';
@@ -26,6 +27,7 @@ export interface PageState {
     | 'stock'
     | 'quote'
     | 'books'
+    | 'timers'
     | 'quality'
     | 'causes';
   /** What the page waits for; "" when it waits for nothing. */
@@ -58,6 +60,12 @@ export interface PageState {
   readonly quote: QuoteOnShow | undefined;
   readonly quality: QualityOnShow | undefined;
   readonly books: BooksOnShow | undefined;
+  /** Those that run; undefined where the workbook did not tell. */
+  readonly timers: readonly RunningTimer[] | undefined;
+  /** What can be started for the order that was on show. */
+  readonly timerChoices:
+    | { readonly order: string; readonly choices: readonly TimerChoice[] }
+    | undefined;
   /** What went wrong in the round asked about last. */
   readonly causes: CausesOnShow | undefined;
 }
@@ -84,5 +92,7 @@ export const FIRST_STATE: PageState = {
   quote: undefined,
   quality: undefined,
   books: undefined,
+  timers: [],
+  timerChoices: undefined,
   causes: undefined,
 };

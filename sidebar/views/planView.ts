@@ -17,6 +17,7 @@ import { openQuote } from '../page/quoteActions.ts';
 import { sentence } from '../page/sentence.ts';
 import { openStock } from '../page/stockActions.ts';
 import type { Store } from '../page/store.ts';
+import { openTimers } from '../page/timerActions.ts';
 import { openTrials } from '../page/trialActions.ts';
 import { layerCard } from './layerCard.ts';
 import { missingView } from './missingView.ts';
@@ -46,6 +47,7 @@ export function planView(store: Store): HTMLElement {
     { id: 'causes', label: 'What went wrong', isOff },
     () => void openCauses(store),
   );
+  const timers = button({ id: 'openTimers', label: 'Timers', isOff }, () => void openTimers(store));
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
   return el(
     'div',
@@ -53,6 +55,7 @@ export function planView(store: Store): HTMLElement {
     read,
     ...(plan ? bodyOf(plan, store) : [emptyText()]),
     quote,
+    timers,
     stock,
     books,
     quality,

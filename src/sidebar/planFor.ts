@@ -1,5 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { Missing, OrderPlan } from '../../shared/runSheet/plan.ts';
+import type { Missing, OrderPlan, PlanResult } from '../../shared/runSheet/plan.ts';
 import type { OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
 import { planInDetailNow } from './planInDetailNow.ts';
@@ -9,7 +9,11 @@ export function planFor(book: Book, { order, firstPour }: OrderPayload): OrderPl
   const found = orderInBook(book, order);
   const row = isRefused(found) ? found : withFirstPour(found, firstPour);
   if (isRefused(row)) return row;
-  const plan = planInDetailNow(book, row);
+  return planOrRefused(planInDetailNow(book, row));
+}
+
+/** What keeps a plan from being made, as a refusal. */
+export function planOrRefused(plan: PlanResult): OrderPlan | Refused {
   if (plan.kind === 'plan') return plan;
   return {
     kind: 'refused',

@@ -14,10 +14,13 @@ export async function openPanel(
   browser: Browser,
   file: string,
   answering: Answering,
-  { width = 300, height = 900, extra = '' } = {},
+  { width = 300, height = 900, extra = '', timers = 'none' as 'none' | 'asked' } = {},
 ): Promise<Page> {
   const page = await browser.newPage({ viewport: { width, height } });
-  await page.exposeFunction('answerCall', answering);
+  // The panel asks for running timers as it opens; only tests of timers count that call.
+  await page.exposeFunction('answerCall', (verb: string, payload: unknown) =>
+    verb === 'timersFor' && timers === 'none' ? NO_TIMERS : answering(verb, payload),
+  );
   await page.addInitScript(RUNNER);
   const html = readFileSync(file, 'utf8') + extra;
   await page.route('http://panel.test/', (route) =>
@@ -26,6 +29,8 @@ export async function openPanel(
   await page.goto('http://panel.test/');
   return page;
 }
+
+const NO_TIMERS = { kind: 'ok', timers: [], choices: [] };
 
 /** The platform's page API, as far as the pages use it. */
 const RUNNER = `
