@@ -88,6 +88,9 @@ function jointsOf(
         gap,
         earliest,
         latest,
+        ...(above.window && above.window.kind !== 'none'
+          ? { plannedEarliest: above.window.earliest }
+          : {}),
         surface: seam.surfaceBefore,
         surfaceNeeded,
         contactTemperature: seam.contactTemperature,

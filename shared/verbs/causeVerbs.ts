@@ -15,7 +15,7 @@ export interface CausesShown {
   readonly kind: 'ok';
 }
 
-/** Verbs of what went wrong. With neither row nor place the last round that came out bad is taken. */
+/** Verbs of what went wrong. With neither, the round of the current cell is taken, else the last that came out bad. */
 export interface CauseVerbs {
   readonly causesFor: { readonly payload: CausesPayload; readonly answer: CausesAnswer };
   readonly showCauses: { readonly payload: CausesPayload; readonly answer: CausesShown };

@@ -1,3 +1,4 @@
+import type { Book } from '../../shared/book/book.ts';
 import { causesOnShow } from '../../shared/outcomes/causesOnShow.ts';
 import type { CausesAnswer, CausesPayload } from '../../shared/verbs/causeVerbs.ts';
 import { refuse } from '../../shared/verbs/refuse.ts';
@@ -9,7 +10,7 @@ import { CAUSE_FIELDS } from './causeFields.ts';
 
 /**
  * Page call: the likely causes of what came out bad in one round, and the bad rounds of the log.
- * @param payload `{ row?, from? }`; the last bad round when both are left out
+ * @param payload `{ row?, from? }`; without both the round of the current cell, else the last bad one
  */
 export function causesFor(payload: unknown): CausesAnswer | Refused {
   const read = readPayload<CausesPayload>(CAUSE_FIELDS, payload);
@@ -19,12 +20,19 @@ export function causesFor(payload: unknown): CausesAnswer | Refused {
     return refuse('row', `row must be a whole number, got "${typed}"`);
   if (from && from !== 'selected')
     return refuse('from', `from must be one of selected, got "${from}"`);
-  const row = from === 'selected' ? selectedRow() : typed ? Number(typed) : undefined;
+  const book = readBookNow();
+  const row = typed ? Number(typed) : from === 'selected' ? selectedRow() : selectedRound(book);
   if (typeof row === 'object') return row;
-  const shown = causesOnShow(readBookNow(), row);
+  const shown = causesOnShow(book, row);
   if (shown === undefined)
     return refuse('', `Row ${row} of Pour log is blank: select a row that holds a round.`);
   return { kind: 'ok', ...shown };
+}
+
+/** The row of the current cell where it holds a round of the log. */
+function selectedRound({ pourLog }: Book): number | undefined {
+  const selected = selectedRow();
+  return pourLog.find(({ row }) => row === selected)?.row;
 }
 
 /** The row of the current cell, or in plain words what to select. */

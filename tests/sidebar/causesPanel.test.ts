@@ -69,9 +69,10 @@ describe('causesFor', () => {
       shown: { row: 13, causes: [{ cause: 'mold too cool at the first pour' }, {}, {}] },
     });
     const here = { sheet: 'Pour log', range: 'C24' };
-    expect(await book.ask('causesFor', { from: 'selected' }, here)).toMatchObject({
-      shown: { row: 24 },
-    });
+    for (const asked of [{ from: 'selected' }, {}])
+      expect(await book.ask('causesFor', asked, here)).toMatchObject({ shown: { row: 24 } });
+    const blank = { sheet: 'Pour log', range: 'C150' };
+    expect(await book.ask('causesFor', {}, blank)).toMatchObject({ shown: { row: 62 } });
   });
 
   test('says what to select where no round is selected, and refuses what it does not know', async () => {
@@ -104,7 +105,10 @@ describe('causesFor', () => {
 describe('the causes of the panel', () => {
   test('a row of Pour log is read by keys: causes ranked, evidence in figures, cure and caution', async () => {
     const { page, status } = await openCauses({ sheet: 'Pour log', range: 'A13' });
-    expect(status).toBe('Done: R-1006 round 6 read.');
+    expect(status).toBe('Done: R-1002 round 1 read.');
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
+    await page.selectOption('#badRound', '54');
+    await idle(page);
     await page.focus('#selectedCauses');
     await page.keyboard.press('Enter');
     expect(await idle(page)).toBe('Done: R-1002 round 1 read.');

@@ -8,6 +8,8 @@ import { sayDifference } from './sayDifference.ts';
 const BOND_SPAN = 3;
 /** The log's gaps are kept to a tenth of a minute [s]. */
 const GAP_READING = 6;
+/** Share of an earliest pour that is doubt: a cup or a mold top a few degrees off its reading moves it by as much. */
+const EARLIEST_DOUBT = 1 / 3;
 /** A warmer cup is worth a word from here on [K]. */
 const CUP_GAIN = 2;
 
@@ -35,8 +37,8 @@ export const JOINT_CAUSES: readonly CauseRule[] = [
     cause: 'next layer poured before the one below was firm',
     makes: { unevenLine: 1, bleed: 0.9 },
     source: 'TRADE',
-    speaks: ({ joints }) => {
-      const early = joints.find(isEarly);
+    speaks: (run) => {
+      const early = run.joints.find((joint) => isEarly(joint, run));
       if (early === undefined) return undefined;
       const { above, below, gap, earliest } = early;
       if (earliest.kind !== 'seconds')
@@ -46,7 +48,7 @@ export const JOINT_CAUSES: readonly CauseRule[] = [
           cure: 'pour in a cooler mold',
         };
       return {
-        excess: 0.5 + (earliest.seconds - gap) / GAP_READING / 2,
+        excess: (1 - gap / earliest.seconds) / EARLIEST_DOUBT,
         because: `the ${above} followed after ${sayDuration(gap)}, and the ${below} carries a layer only after ${sayDuration(earliest.seconds, 'up')}`,
         cure: `wait ${sayDuration(earliest.seconds, 'up')} after the ${below}, and pour low and slow`,
       };
@@ -107,7 +109,13 @@ function hotterCure(run: RunFigures, joint: JointFigures): readonly string[] {
   return [`have its cup at ${sayTemperature(upper.planned, run.system)}`];
 }
 
-function isEarly({ gap, earliest }: JointFigures): boolean {
+/** A pour that kept the run sheet's window is not blamed, as long as the mold was no hotter than that window was for. */
+function isEarly(joint: JointFigures, { moldTop, topTarget }: RunFigures): boolean {
+  const { gap, earliest, plannedEarliest } = joint;
   if (earliest.kind === 'never firm') return true;
-  return earliest.kind === 'seconds' && gap < earliest.seconds - GAP_READING;
+  if (earliest.kind !== 'seconds') return false;
+  const isHotter = moldTop === undefined || moldTop > topTarget + PROBE;
+  const allowed = isHotter ? undefined : plannedEarliest;
+  const limit = Math.min(earliest.seconds * (1 - EARLIEST_DOUBT), allowed ?? earliest.seconds);
+  return gap + GAP_READING / 2 < limit;
 }

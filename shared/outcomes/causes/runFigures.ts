@@ -24,6 +24,8 @@ export interface JointFigures {
   /** From the pour below to the pour above */
   readonly gap: number;
   readonly earliest: SolvedLayer['earliest'];
+  /** What the run sheet let the pour above follow after; absent where it had no window */
+  readonly plannedEarliest?: number;
   readonly latest: SolvedLayer['latest'];
   /** Of the layer below when the one above landed, and what it needed for a bond */
   readonly surface: number;

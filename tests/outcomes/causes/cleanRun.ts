@@ -10,6 +10,7 @@ export const CLEAN_JOINT: JointFigures = Object.freeze({
   above: 'back',
   gap: 120,
   earliest: { kind: 'seconds', seconds: 30 },
+  plannedEarliest: 28,
   latest: { kind: 'any time' },
   surface: 90,
   surfaceNeeded: 71,

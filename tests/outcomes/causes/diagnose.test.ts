@@ -42,7 +42,7 @@ const CASES: readonly Case[] = [
     defect: 'unevenLine',
     because: 'the back followed after 12 s, and the vein carries a layer only after 30 s',
     cure: 'wait 30 s after the vein, and pour low and slow',
-    inside: { joints: [{ ...CLEAN_JOINT, gap: 24.5 }] },
+    inside: { joints: [{ ...CLEAN_JOINT, gap: 17.1 }] },
   },
   {
     cause: 'mold too cool at the first pour',
@@ -253,6 +253,15 @@ describe('ranking and doubt', () => {
     const never = { ...COLD_JOINT, latest: { kind: 'too late from the start' } } as const;
     expect(diagnose(run({ joints: [never] }), 'peeledLayer', 1).causes[0]?.cure).toBe(
       'pour that layer hotter, or keep the mold covered until then',
+    );
+  });
+
+  test('a pour that kept the window of the run sheet is not blamed, unless the mold was hotter than that', () => {
+    const kept = { ...CLEAN_JOINT, gap: 12, plannedEarliest: 12 };
+    expect(diagnose(run({ joints: [kept] }), 'bleed', 1).causes).toEqual([]);
+    const hotter = run({ joints: [kept], moldTop: 108 });
+    expect(diagnose(hotter, 'bleed', 1).causes[0]?.because).toBe(
+      'the back followed after 12 s, and the vein carries a layer only after 30 s',
     );
   });
 
