@@ -13,6 +13,6 @@ export interface DayEffort {
 export function dayEffort(orders: readonly DayOrder[]): DayEffort {
   const rounds = orders.reduce((sum, { run }) => sum + run.pieces.rounds, 0);
   const share = (work: number, most: number) =>
-    Math.max(10, Math.min(most, Math.round(work / Math.max(1, rounds))));
-  return { plan: share(3000, 150), trial: share(900, 30) };
+    Math.max(6, Math.min(most, Math.round(work / Math.max(1, rounds))));
+  return { plan: share(1500, 100), trial: share(400, 20) };
 }

@@ -4,6 +4,7 @@ import type { Network, Taking } from './network.ts';
 import { onePlaceBound, type Visit } from './onePlaceBound.ts';
 import type { Cost } from './problem.ts';
 import { openUntil } from './profile.ts';
+import { turnsBound } from './turnsBound.ts';
 
 /** Work that must be done by one of a few resources. */
 interface Load extends Visit {
@@ -14,8 +15,8 @@ interface Load extends Visit {
 
 /**
  * What no schedule beats: lateness and finish of the longest paths; for the finish also, over every resource and every few that
- * can stand in for each other, its first head + the time it needs for all its work + the shortest tail, and the preemptive
- * bound where one task at a time is done.
+ * can stand in for each other, its first head + the time it needs for all its work + the shortest tail, the preemptive bound
+ * where one task at a time is done, and holds that take turns in the hours.
  * @source KELLEYWALKER1959; CARLIER1982
  */
 export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost {
@@ -42,6 +43,7 @@ export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost
     const isOnePlace = profiles.length === 1 && Math.max(...(profiles[0]?.free ?? [])) === 1;
     if (isOnePlace) finish = Math.max(finish, onePlaceBound(own));
   }
+  finish = Math.max(finish, turnsBound(network, groups, reach));
   return { lateness, finish };
 }
 
