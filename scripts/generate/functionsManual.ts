@@ -5,6 +5,7 @@ const FAMILIES = {
   heat: 'Heat',
   trials: 'Trials: your own figures',
   quality: 'Yield',
+  day: 'Pour day',
   money: 'Price and tax',
   book: 'The book',
 } as const;

@@ -12,6 +12,9 @@ import { POUR_MONEY } from './book/POUR_MONEY.ts';
 import { POUR_ORDERS } from './book/POUR_ORDERS.ts';
 import { POUR_SHORT } from './book/POUR_SHORT.ts';
 import { POUR_STOCK } from './book/POUR_STOCK.ts';
+import { POUR_FIT } from './day/POUR_FIT.ts';
+import { POUR_ROUNDS } from './day/POUR_ROUNDS.ts';
+import { POUR_RUN_TIME } from './day/POUR_RUN_TIME.ts';
 import type { SheetFunction } from './defineFunction.ts';
 import { POUR_BOIL } from './heat/POUR_BOIL.ts';
 import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
@@ -76,6 +79,9 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_CHART,
   POUR_BOND_FIT,
   POUR_CAUSE,
+  POUR_ROUNDS,
+  POUR_RUN_TIME,
+  POUR_FIT,
   POUR_COST,
   POUR_PRICE,
   POUR_MARGIN,

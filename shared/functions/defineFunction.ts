@@ -3,7 +3,7 @@ import type { Bounds } from '../errors/requireNumber.ts';
 import type { MeasureName, UnitSystem } from '../units/measures.ts';
 import type { SpillFunction } from './defineSpill.ts';
 
-export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'money' | 'book';
+export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'day' | 'money' | 'book';
 
 export interface ParameterBase {
   /** One plain sentence, without the unit. */
