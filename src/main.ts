@@ -1,7 +1,13 @@
 /** Every function that a menu, a page, a trigger or a cell calls by name; the build makes a top-level function of each. */
 export { fillDemoShop } from './book/fillDemoShop.ts';
 export { setUpWorkbook } from './book/setUpWorkbook.ts';
+export { dayPageFor, showDay } from './checklist/dayPage.ts';
+export { onEdit } from './checklist/onEdit.ts';
+export { startDay } from './checklist/startDay.ts';
+export { updateChecklist } from './checklist/updateChecklist.ts';
+export { writeChecklist } from './checklist/writeChecklist.ts';
 export { planDayFor } from './day/planDayFor.ts';
+export { replanDayFor } from './day/replanDayFor.ts';
 export { callSheetFunction } from './functions/callSheetFunction.ts';
 export { logOutcome } from './log/logOutcome.ts';
 export { onInstall } from './menu/onInstall.ts';

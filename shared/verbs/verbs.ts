@@ -4,6 +4,7 @@ import type { PlanResult } from '../runSheet/plan.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
 import type { BooksVerbs } from './booksVerbs.ts';
 import type { CauseVerbs } from './causeVerbs.ts';
+import type { ChecklistVerbs } from './checklistVerbs.ts';
 import type { DayVerbs } from './dayVerbs.ts';
 import type { LogVerbs } from './logVerbs.ts';
 import type { QualityVerbs } from './qualityVerbs.ts';
@@ -104,6 +105,7 @@ export interface FigureChanged extends TrialsAnswer {
 interface Verbs
   extends BooksVerbs,
     CauseVerbs,
+    ChecklistVerbs,
     DayVerbs,
     LogVerbs,
     QualityVerbs,

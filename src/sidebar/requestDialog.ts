@@ -1,4 +1,5 @@
 import type { CausesPayload } from '../../shared/verbs/causeVerbs.ts';
+import type { DayPagePayload } from '../../shared/verbs/checklistVerbs.ts';
 import type { QualityPayload } from '../../shared/verbs/qualityVerbs.ts';
 import type { OrderPayload } from '../../shared/verbs/verbs.ts';
 
@@ -17,7 +18,7 @@ const HEIGHT = 640;
 export function requestDialog(
   page: string,
   title: string,
-  request: OrderPayload | QualityPayload | CausesPayload | Nothing,
+  request: OrderPayload | QualityPayload | CausesPayload | DayPagePayload | Nothing,
 ): void {
   const encoded = encodeURIComponent(JSON.stringify(request));
   const shown = HtmlService.createHtmlOutputFromFile(page)

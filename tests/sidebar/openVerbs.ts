@@ -39,8 +39,11 @@ export async function buildAddOn(): Promise<{
   return { dist, remove: () => rmSync(dist, { recursive: true }) };
 }
 
-export async function openDemoBook(dist: string, timeZone = 'America/Denver'): Promise<DemoBook> {
-  const now = () => new Date('2026-12-01T20:00:00Z');
+export async function openDemoBook(
+  dist: string,
+  timeZone = 'America/Denver',
+  now = () => new Date('2026-12-01T20:00:00Z'),
+): Promise<DemoBook> {
   const host = await openHost({ dist, timeZone, now });
   const shown: UiRequest[] = [];
   host.listen((event) => {

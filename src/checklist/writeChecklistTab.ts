@@ -1,0 +1,122 @@
+import { checklistChange } from '../../shared/checklist/checklistChange.ts';
+import {
+  CHECKLIST_COLUMNS,
+  CHECKLIST_KEYS,
+  type ChecklistKey,
+  checklistFormat,
+  checklistHeight,
+} from '../../shared/checklist/checklistColumns.ts';
+import type { ChecklistRow } from '../../shared/checklist/checklistRow.ts';
+import type { DayFrame } from '../../shared/checklist/dayMoment.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { protectWithWarning } from '../book/protectWithWarning.ts';
+import { safeText } from '../platform/safeText.ts';
+import { workbook } from '../platform/workbook.ts';
+import { type ChecklistSheet, ensureChecklist } from './checklistSheet.ts';
+import { checklistLines } from './readChecklist.ts';
+import { wallClock } from './wallClock.ts';
+
+/** Columns that a plan writes, and those that belong to people. */
+const PLANNED = ['from', 'text', 'latest', 'person', 'to', 'order', 'id', 'place'] as const;
+
+type Written = string | number | Date;
+
+/**
+ * Brings the sheet *Checklist* to the lines of a plan. Ticks, their times and names are never written: a line keeps its own while it
+ * gets new times, lines are added and taken out, and the sheet is sorted whole. Call it inside the document lock.
+ */
+export function writeChecklistTab(
+  rows: readonly ChecklistRow[],
+  frame: DayFrame,
+): Refused | undefined {
+  const found = ensureChecklist();
+  if (found.kind === 'refused') return found;
+  const { sheet, columns } = found;
+  const lines = checklistLines(found, frame.firstDay);
+  const present = lines.map(({ id, isTicked, from }) => ({
+    id,
+    isTicked,
+    isOver: from !== undefined && from < 0,
+  }));
+  const { inPlace, removed, added } = checklistChange(present, rows);
+  for (const line of removed) sheet.deleteRow(line + 2);
+  if (added.length > 0) growTo(found, inPlace.length, added.length, frame);
+  const all = [...inPlace, ...added];
+  if (all.length === 0) return undefined;
+  writePlanned(found, all, { rows, frame });
+  const whole = sheet.getRange(2, 1, all.length, sheet.getLastColumn());
+  whole.sort({ column: columns.place, ascending: true });
+  fitHeights(found, all.length);
+  for (const key of PLANNED)
+    protectWithWarning(
+      sheet,
+      sheet.getRange(2, columns[key], all.length, 1),
+      `Checklist: ${CHECKLIST_COLUMNS[key].heading} comes from the plan`,
+    );
+  return undefined;
+}
+
+/** Blank lines behind those that are there, dressed, each with its box. */
+function growTo({ sheet, columns }: ChecklistSheet, lines: number, more: number, frame: DayFrame) {
+  const lacking = 1 + lines + more - sheet.getMaxRows();
+  if (lacking > 0) sheet.insertRowsAfter(sheet.getMaxRows(), lacking);
+  for (const key of CHECKLIST_KEYS) {
+    const { format, ...looks } = CHECKLIST_COLUMNS[key];
+    const range = sheet.getRange(2 + lines, columns[key], more, 1);
+    range
+      .setNumberFormat(checklistFormat(key, frame.system))
+      .setFontSize(11)
+      .setVerticalAlignment('middle')
+      .setWrap('isWrapped' in looks);
+    if (format === 'box') range.insertCheckboxes();
+  }
+}
+
+function writePlanned(
+  { sheet, columns }: ChecklistSheet,
+  lines: readonly (ChecklistRow | undefined)[],
+  { rows, frame }: { readonly rows: readonly ChecklistRow[]; readonly frame: DayFrame },
+): void {
+  const clock = wallClock(frame.firstDay, workbook().getSpreadsheetTimeZone());
+  const places = new Map(rows.map(({ id }, place) => [id, place + 1]));
+  for (const key of PLANNED) {
+    const range = sheet.getRange(2, columns[key], lines.length, 1);
+    // A ticked line that is no longer planned keeps what it says.
+    const old = lines.includes(undefined) ? range.getValues() : [];
+    range.setValues(
+      lines.map((row, line) => [
+        row === undefined
+          ? kept(key, old[line]?.[0])
+          : cellOf(row, key, { toDate: clock.toDate, place: places.get(row.id) ?? 0 }),
+      ]),
+    );
+  }
+}
+
+function kept(key: ChecklistKey, value: unknown): Written {
+  if (key === 'place') return 0;
+  return typeof value === 'string' ? safeText(value) : (value as Written); // what a cell gave
+}
+
+function cellOf(
+  row: ChecklistRow,
+  key: (typeof PLANNED)[number],
+  { toDate, place }: { readonly toDate: (seconds: number) => Date; readonly place: number },
+): Written {
+  if (key === 'place') return place;
+  const value = row[key];
+  if (value === undefined) return '';
+  return typeof value === 'number' ? toDate(value) : safeText(value);
+}
+
+/** Heights do not move when lines do; each run of equal ones is one call. */
+function fitHeights({ sheet, columns }: ChecklistSheet, lines: number): void {
+  const texts = sheet.getRange(2, columns.text, lines, 1).getValues();
+  const heights = texts.map(([text]) => checklistHeight(String(text)));
+  let start = 0;
+  heights.forEach((height, line) => {
+    if (heights[line + 1] === height) return;
+    sheet.setRowHeights(2 + start, line + 1 - start, height);
+    start = line + 1;
+  });
+}

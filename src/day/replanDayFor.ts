@@ -1,0 +1,32 @@
+import { ticksOf } from '../../shared/checklist/ticksOf.ts';
+import { describe } from '../../shared/errors/describe.ts';
+import { InputError } from '../../shared/errors/InputError.ts';
+import { replannedDay } from '../../shared/pourDay/replannedDay.ts';
+import type { ReplanAnswer } from '../../shared/verbs/dayVerbs.ts';
+import { refuse } from '../../shared/verbs/refuse.ts';
+import type { Refused } from '../../shared/verbs/verbs.ts';
+import { readChecklist } from '../checklist/readChecklist.ts';
+import { wallClock } from '../checklist/wallClock.ts';
+import { workbook } from '../platform/workbook.ts';
+import { keptPlan } from './keptPlan.ts';
+import { readDayBookNow } from './readDayBookNow.ts';
+
+/** Page call: the rest of the plan that is followed, from the ticks of the checklist up to now. Nothing is written. */
+export function replanDayFor(): ReplanAnswer | Refused {
+  const kept = keptPlan();
+  if (kept === undefined)
+    return refuse('', 'No plan is followed yet: write the checklist of a plan first.');
+  const { asked, plan: followed } = kept;
+  const rows = readChecklist(asked.firstDay);
+  if ('kind' in rows) return rows;
+  const zone = workbook().getSpreadsheetTimeZone();
+  const now = Math.floor(wallClock(asked.firstDay, zone).toSeconds(new Date(), 0) ?? 0);
+  const { ticks, untimed, ahead } = ticksOf(rows, followed, now);
+  try {
+    const replanned = replannedDay(readDayBookNow(), asked, { followed, ticks, now });
+    return { kind: 'ok', ...replanned, untimed, ahead };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return refuse('', describe(error));
+  }
+}
