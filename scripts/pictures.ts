@@ -137,7 +137,21 @@ async function quality(page: Page, panel: FrameLocator): Promise<void> {
   await panel.locator('svg').first().waitFor();
   await shoot(page, 'quality');
   await panel.getByRole('button', { name: 'Back to the plan' }).click();
+  await page.evaluate((cell) => window.workbench?.select('Pour log', cell), badRound());
+  await panel.getByRole('button', { name: 'What went wrong' }).click();
+  await panel.getByRole('button', { name: 'Read the selected row of Pour log' }).click();
+  await panel.getByText('read.').waitFor();
+  await shoot(page, 'causes');
   await page.setViewportSize({ width: 1400, height: 800 });
+}
+
+/** The round of the log with the largest share of bad pieces. */
+function badRound(): string {
+  const [headings = [], ...rows] = host.values('Pour log', 'A1:Z80');
+  const [poured, good] = [headings.indexOf('Poured'), headings.indexOf('Good')];
+  const bad = rows.map((row) => 1 - Number(row[good]) / Number(row[poured] || Number.NaN));
+  const worst = Math.max(...bad.filter(Number.isFinite));
+  return `A${bad.indexOf(worst) + 2}`;
 }
 
 async function runSheet(): Promise<void> {
