@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
 import { booksTimes } from './bench/booksTimes.ts';
 import { callTime, spillTime } from './bench/callTimes.ts';
+import { dayTimes } from './bench/dayTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';
 import { loadTimes, median } from './bench/loadTimes.ts';
@@ -11,6 +12,14 @@ import { stockTimes } from './bench/stockTimes.ts';
 const ROWS = 10_000;
 const LOADS = 20;
 const TABLES = 20;
+const DAYS = [
+  { orders: 5, days: 2 },
+  { orders: 10, days: 3 },
+  { orders: 20, days: 5 },
+  { orders: 30, days: 5 },
+  // More than the week holds.
+  { orders: 30, days: 5, times: 2 },
+];
 
 const code = await readFile('dist/Code.js', 'utf8');
 loadTimes(code, 3); // warms the machine up, not the script
@@ -51,6 +60,14 @@ say(`\n${'books'.padEnd(18)}${'orders'.padStart(10)}${'moves'.padStart(10)}${'ms
 for (const { orders, moves, milliseconds } of booksTimes(code, [500, 5000]))
   say(
     `${'readBooks'.padEnd(18)}${String(orders).padStart(10)}${String(moves).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`,
+  );
+
+say(
+  `\n${'pour day'.padEnd(18)}${'orders'.padStart(8)}${'rounds'.padStart(8)}${'days'.padStart(6)}${'ms'.padStart(8)}${'in time'.padStart(9)}${'over bound'.padStart(12)}`,
+);
+for (const { orders, rounds, days, milliseconds, inTime, overBound } of dayTimes(code, DAYS))
+  say(
+    `${'planDayFor'.padEnd(18)}${String(orders).padStart(8)}${String(rounds).padStart(8)}${String(days).padStart(6)}${milliseconds.toFixed(0).padStart(8)}${String(inTime).padStart(9)}${`${(100 * overBound).toFixed(0)} %`.padStart(12)}`,
   );
 
 say(`\nfrom the page's address to its first grid: ${((await firstGrid()) / 1000).toFixed(1)} s`);

@@ -1,12 +1,7 @@
 import { createContext, runInContext } from 'node:vm';
-import { headingOf } from '../../shared/book/heading.ts';
-import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
-import { TABLES, type TableKey } from '../../shared/book/tables.ts';
+import type { TableKey } from '../../shared/book/tables.ts';
 import { demoRows } from '../../templates/demoShop/demoShop.ts';
-
-type Cell = string | number | boolean;
-type Values = Readonly<Record<string, Cell | null | undefined>>;
-type Cells = readonly (readonly Cell[])[];
+import { type Cells, demoCells, platformOf, type Values } from './demoCells.ts';
 
 export interface BooksTime {
   readonly orders: number;
@@ -43,26 +38,6 @@ export function booksTimes(code: string, counts: readonly number[]): readonly Bo
   });
 }
 
-/** As much of the platform as a read needs. */
-function platformOf(cells: ReadonlyMap<string, Cells>) {
-  const sheetOf = (values: Cells) => ({
-    getLastRow: () => values.length,
-    getLastColumn: () => values[0]?.length ?? 0,
-    getRange: () => ({ getValues: () => values }),
-  });
-  const workbook = {
-    getSpreadsheetTimeZone: () => 'Etc/UTC',
-    getSheetByName: (name: string) => {
-      const values = cells.get(name);
-      return values === undefined ? null : sheetOf(values);
-    },
-  };
-  return {
-    SpreadsheetApp: { getActiveSpreadsheet: () => workbook },
-    Utilities: { formatDate: () => '2026-12-01' },
-  };
-}
-
 function bookCells(orders: number): ReadonlyMap<string, Cells> {
   const rows = demoRows();
   const base = rows.orders.filter(({ status }) => status !== 'canceled');
@@ -89,14 +64,7 @@ function bookCells(orders: number): ReadonlyMap<string, Cells> {
     })),
     closedMonths: [],
   };
-  const cells = new Map<string, Cells>([['Shop', [SHOP_HEADINGS]]]);
-  for (const [key, { sheet, columns }] of Object.entries(TABLES)) {
-    const typed = Object.entries(columns).filter(([, { kind }]) => kind !== 'computed');
-    const values = own[key as TableKey] ?? (rows[key as TableKey] as readonly Values[]); // keys of the one list of tables
-    const lines = values.map((row) => typed.map(([name]) => row[name] ?? ''));
-    cells.set(sheet, [typed.map(([, column]) => headingOf(column, 'US')), ...lines]);
-  }
-  return cells;
+  return demoCells(own);
 }
 
 /** Nine uses for each order, and a purchase that makes up for them. */

@@ -9,10 +9,14 @@ export interface DayEffort {
   readonly trial: number;
 }
 
-/** More rounds make each schedule slower to build: many for a few orders, fewer for a week full. */
+/** So many orders are asked for while somebody waits for the answer. */
+const FEW = 6;
+
+/** More rounds make each schedule slower to build: fewer of them for more rounds, but a week may take its seconds. */
 export function dayEffort(orders: readonly DayOrder[]): DayEffort {
   const rounds = orders.reduce((sum, { run }) => sum + run.pieces.rounds, 0);
   const share = (work: number, most: number) =>
     Math.max(6, Math.min(most, Math.round(work / Math.max(1, rounds))));
-  return { plan: share(1500, 100), trial: share(400, 20) };
+  const work = orders.length > FEW ? 8000 : 1500;
+  return { plan: share(work, 150), trial: share(400, 20) };
 }

@@ -52,7 +52,9 @@ export function savingChanges(
   before: DayBefore,
   planner: (day: ShopDay, orders: readonly DayOrder[]) => Planned,
 ): readonly SavingChange[] {
-  const { day, orders, plan, firstDay, packedBefore } = before;
+  const { day, plan, firstDay, packedBefore } = before;
+  const planned = new Set(plan.orders.map(({ order }) => order));
+  const orders = before.orders.filter(({ run }) => planned.has(run.order));
   const late = plan.orders.filter((order) => order.late > 0);
   const saved = new Map<string, Change>();
   const isOpen = () => late.some(({ order }) => !saved.has(order));

@@ -56,17 +56,18 @@ export function dayTimetable(
   orders: readonly DayOrder[],
 ): DayTimetable {
   const known = new Map(resources.map((resource) => [resource.id, resource]));
-  const held = part.holds.map((hold, place) => ({ ...hold, ...schedule.holds[place] }));
+  const held = new Map<string, Demand[]>();
+  part.holds.forEach(({ order, round }, place) => {
+    const key = roundKey(order, round);
+    held.set(key, [...(held.get(key) ?? []), ...(schedule.holds[place]?.takes ?? [])]);
+  });
   const entries = part.tasks.map((task, place): DayEntry => {
     const { id, order, what, round, layer } = task;
     const { from = 0, to = 0, takes = [] } = schedule.tasks[place] ?? {};
-    const around = held.filter((hold) => hold.order === order && hold.round === round);
-    const others = around
-      .flatMap((hold) => hold.takes ?? [])
-      .filter((taken) => {
-        const kind = known.get(taken.resource)?.kind;
-        return kind !== undefined && SHOWN[kind]?.includes(what);
-      });
+    const others = (held.get(roundKey(order, round)) ?? []).filter((taken) => {
+      const kind = known.get(taken.resource)?.kind;
+      return kind !== undefined && SHOWN[kind]?.includes(what);
+    });
     return {
       ...{ id, order, what, from, to },
       ...(round !== undefined && { round }),
@@ -90,6 +91,10 @@ export function dayTimetable(
     orders: outcomes(entries, orders),
     cost: schedule.cost,
   };
+}
+
+function roundKey(order: string, round: number | undefined): string {
+  return `${order}\n${round ?? ''}`;
 }
 
 function namesIn(takes: readonly Demand[], known: ReadonlyMap<string, DayResource>) {

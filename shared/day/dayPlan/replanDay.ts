@@ -62,7 +62,10 @@ export function replanDay(
   let begun: ReadonlyMap<string, Begun> = new Map();
   let durations: ReadonlyMap<string, number> = new Map();
   const next = planWith(day, kept, (part, problem) => {
-    begun = begunTasks(part, ticks, plan, now);
+    // An order that has lost its place keeps its ticks, but they tell nothing of the others.
+    const ids = new Set(part.tasks.map(({ id }) => id));
+    const own = ticks.filter(({ id }) => ids.has(id) || !like.has(id));
+    begun = begunTasks(part, own, plan, now);
     durations = new Map(part.tasks.map(({ id, duration }) => [id, duration]));
     const pours = new Set(part.tasks.flatMap(({ id, what }) => (what === 'pour' ? [id] : [])));
     const real = withBegun(part, problem, begun, { now, entries: plan.entries });

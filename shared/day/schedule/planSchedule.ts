@@ -42,52 +42,60 @@ export function planSchedule(problem: Problem, effort: Effort): Schedule | NoSch
   if (circle !== undefined) return noSchedule(problem, { kind: 'circle', task: circle });
   const broken = contradiction(network);
   if (broken) return noSchedule(problem, { kind: 'contradiction', ...broken });
-  const apart = searchGrouped(problem, network, 'apart', effort);
-  if (!network.arcs.some(({ isTogether }) => isTogether) || isBest(apart))
-    return answered(problem, network, apart);
-  const together = searchGrouped(problem, network, 'together', effort);
-  return answered(problem, network, betterOf(apart, together));
+  const apart = groupsOf(network, 'apart');
+  // Both ways of grouping have the same bound; where nothing finds room nobody asks for it.
+  const bound = onceMade(() => lowerBound(network, apart, reachOf(network, apart)));
+  const one = searchGrouped(problem, network, { ...effort, groups: apart, bound });
+  if (!network.arcs.some(({ isTogether }) => isTogether) || isBest(one, bound))
+    return answered(problem, network, one, bound);
+  const groups = groupsOf(network, 'together');
+  const other = searchGrouped(problem, network, { ...effort, groups, bound });
+  return answered(problem, network, betterOf(one, other), bound);
 }
 
-interface Answer {
-  readonly found: Searched;
-  readonly bound: Cost;
+function onceMade<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 function searchGrouped(
   problem: Problem,
   network: Network,
-  asked: Parameters<typeof groupsOf>[1],
-  { iterations, seed, like }: Effort,
-): Answer {
-  const groups = groupsOf(network, asked);
-  const reach = reachOf(network, groups);
-  const bound = lowerBound(network, groups, reach);
+  {
+    iterations,
+    seed,
+    like,
+    groups,
+    bound,
+  }: Effort & { readonly groups: Groups; readonly bound: () => Cost },
+): Searched {
   const begun = begunGroups(network, groups);
   const earlier = like ? [listLike(problem, groups, like)] : [];
-  const lists = [...earlier, ...ruleLists(network, groups, reach)].map((list) => [
+  const rules = ruleLists(network, groups, reachOf(network, groups));
+  const lists = [...earlier, ...rules].map((list) => [
     ...begun,
     ...list.filter((group) => !begun.includes(group)),
   ]);
-  const work = { network, groups, lists, fixed: begun.length, bound, iterations, seed };
-  return { found: search(work), bound };
+  return search({ network, groups, lists, fixed: begun.length, bound, iterations, seed });
 }
 
-function isBest({ found, bound }: Answer): boolean {
-  return found.kind === 'found' && compareCosts(found.cost, bound) <= 0;
+function isBest(found: Searched, bound: () => Cost): boolean {
+  return found.kind === 'found' && compareCosts(found.cost, bound()) <= 0;
 }
 
-function betterOf(one: Answer, other: Answer): Answer {
-  if (other.found.kind === 'none') return one;
-  if (one.found.kind === 'none') return other;
-  const better = compareCosts(other.found.cost, one.found.cost) < 0 ? other.found : one.found;
-  const iterations = one.found.iterations + other.found.iterations;
-  return { found: { ...better, iterations }, bound: one.bound };
+function betterOf(one: Searched, other: Searched): Searched {
+  if (other.kind === 'none') return one;
+  if (one.kind === 'none') return other;
+  const better = compareCosts(other.cost, one.cost) < 0 ? other : one;
+  return { ...better, iterations: one.iterations + other.iterations };
 }
 
-function answered(problem: Problem, network: Network, { found, bound }: Answer) {
+function answered(problem: Problem, network: Network, found: Searched, bound: () => Cost) {
   if (found.kind === 'none') return noSchedule(problem, found.misfit);
-  return scheduleOf(problem, network, { found, bound });
+  return scheduleOf(problem, network, { found, bound: bound() });
 }
 
 /** Groups in the order in which an earlier schedule began them; what it did not know comes last. */

@@ -20,7 +20,8 @@ export interface SearchWork {
   readonly lists: readonly (readonly number[])[];
   /** Groups at the head of every list that have begun and stay there */
   readonly fixed: number;
-  readonly bound: Cost;
+  /** Asked for once there is a schedule */
+  readonly bound: () => Cost;
   readonly seed: number;
   /** Schedules that may be built */
   readonly iterations: number;
@@ -57,7 +58,7 @@ export function search(work: SearchWork): Searched {
     best = found;
     return true;
   };
-  const isOpen = () => left > 0 && (!best || compareCosts(best.cost, bound) > 0);
+  const isOpen = () => left > 0 && (!best || compareCosts(best.cost, bound()) > 0);
   const sweep = (): void => {
     while (best && left > 1 && isOpen()) {
       left -= 1;
