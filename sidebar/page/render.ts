@@ -1,5 +1,6 @@
 import { booksView } from '../views/booksView.ts';
 import { causesView } from '../views/causesView.ts';
+import { dayView } from '../views/dayView.ts';
 import { loggedView } from '../views/loggedView.ts';
 import { logView } from '../views/logView.ts';
 import { planView } from '../views/planView.ts';
@@ -83,6 +84,8 @@ function viewOf(store: Store): HTMLElement {
       return quoteView(store);
     case 'books':
       return booksView(store);
+    case 'day':
+      return dayView(store);
     case 'timers':
       return timersView(store);
   }

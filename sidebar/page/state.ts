@@ -8,6 +8,7 @@ import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import type { LogForm, OutcomeLogged } from '../../shared/verbs/logVerbs.ts';
 import type { TraceAnswer, UseForm } from '../../shared/verbs/stockVerbs.ts';
 import type { Problem } from '../../shared/verbs/verbs.ts';
+import type { DayOnShow } from './dayOnShow.ts';
 import type { Draft } from './draft.ts';
 import type { QuoteOnShow } from './quoteOnShow.ts';
 
@@ -28,6 +29,7 @@ export interface PageState {
     | 'quote'
     | 'books'
     | 'timers'
+    | 'day'
     | 'quality'
     | 'causes';
   /** What the page waits for; "" when it waits for nothing. */
@@ -60,6 +62,7 @@ export interface PageState {
   readonly quote: QuoteOnShow | undefined;
   readonly quality: QualityOnShow | undefined;
   readonly books: BooksOnShow | undefined;
+  readonly day: DayOnShow | undefined;
   /** Those that run; undefined where the workbook did not tell. */
   readonly timers: readonly RunningTimer[] | undefined;
   /** What can be started for the order that was on show. */
@@ -92,6 +95,7 @@ export const FIRST_STATE: PageState = {
   quote: undefined,
   quality: undefined,
   books: undefined,
+  day: undefined,
   timers: [],
   timerChoices: undefined,
   causes: undefined,

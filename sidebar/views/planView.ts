@@ -11,6 +11,7 @@ import {
 } from '../page/actions.ts';
 import { openBooks } from '../page/booksActions.ts';
 import { openCauses } from '../page/causesActions.ts';
+import { openDay } from '../page/dayActions.ts';
 import { button, el } from '../page/el.ts';
 import { openQuality } from '../page/qualityActions.ts';
 import { openQuote } from '../page/quoteActions.ts';
@@ -47,6 +48,7 @@ export function planView(store: Store): HTMLElement {
     { id: 'causes', label: 'What went wrong', isOff },
     () => void openCauses(store),
   );
+  const day = button({ id: 'day', label: 'Pour day', isOff }, () => void openDay(store));
   const timers = button({ id: 'openTimers', label: 'Timers', isOff }, () => void openTimers(store));
   const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
   return el(
@@ -55,6 +57,7 @@ export function planView(store: Store): HTMLElement {
     read,
     ...(plan ? bodyOf(plan, store) : [emptyText()]),
     quote,
+    day,
     timers,
     stock,
     books,

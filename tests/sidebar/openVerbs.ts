@@ -32,7 +32,16 @@ export async function buildAddOn(): Promise<{
 }> {
   const dist = mkdtempSync(join(tmpdir(), 'poursmith-verbs-'));
   await buildCode(join(dist, 'Code.js'));
-  for (const name of ['Sidebar', 'RunSheet', 'Heat', 'Purchases', 'Quote', 'Quality', 'Causes'])
+  for (const name of [
+    'Sidebar',
+    'RunSheet',
+    'Heat',
+    'Purchases',
+    'Quote',
+    'Quality',
+    'Causes',
+    'PourDay',
+  ])
     await buildPage(`sidebar/${name}.html`, join(dist, `${name}.html`));
   await buildDataPages(dist);
   copyFileSync('appsscript.json', join(dist, 'appsscript.json'));

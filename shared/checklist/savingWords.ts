@@ -1,0 +1,20 @@
+import type { SavingChange } from '../pourDay/savingChanges.ts';
+import { sayHours } from './sayHours.ts';
+
+/** The smallest change that has a late order packed in time. */
+export function savingWords({ order, change }: SavingChange): string {
+  switch (change.kind) {
+    case 'first':
+      return `Order ${order} is in time if it goes first; no other order is late by that.`;
+    case 'longer':
+      return `Order ${order} is in time if everybody works ${sayHours(change.by)} longer every day.`;
+    case 'one more': {
+      const { of, name, count } = change;
+      if (of === 'person') return `Order ${order} is in time with one more person like ${name}.`;
+      const what = count === 1 ? `one more ${of}` : `${count} more ${of}s`;
+      return `Order ${order} is in time with ${what} ${name}, bought or borrowed.`;
+    }
+    case 'due':
+      return `Nothing small saves order ${order}: ask the customer for ${change.on}.`;
+  }
+}
