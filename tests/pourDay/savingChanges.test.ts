@@ -1,0 +1,67 @@
+import { describe, expect, test } from 'vitest';
+import { planDay } from '../../shared/day/dayPlan/planDay.ts';
+import type { DayOrder, ShopDay } from '../../shared/day/dayPlan/shopDay.ts';
+import { savingChanges } from '../../shared/pourDay/savingChanges.ts';
+import { DAY, demoDay, demoRun, HOUR } from '../day/dayPlan/demoDay.ts';
+
+const EFFORT = { iterations: 20, seed: 3 };
+const PLANNER = (day: ShopDay, orders: readonly DayOrder[]) => planDay(day, orders, EFFORT);
+
+function changesFor(day: ShopDay, orders: readonly DayOrder[], packedBefore = 0) {
+  const plan = PLANNER(day, orders);
+  const before = { day, orders, plan, firstDay: '2026-11-30', packedBefore };
+  return { plan, changes: savingChanges(before, PLANNER) };
+}
+
+const RUN = demoRun('1');
+
+describe('the smallest change that saves a late order', () => {
+  test('nothing where nothing is late', () => {
+    expect(changesFor(demoDay(), [{ run: RUN, due: 17 * HOUR }]).changes).toEqual([]);
+  });
+
+  test('a little longer, when the run ends just after hours', () => {
+    // Due on the first day; the shop closes half an hour before it could be packed.
+    const { plan } = changesFor(demoDay(), [{ run: RUN }]);
+    const packed = plan.orders[0]?.finish ?? 0;
+    const people = demoDay().people.map((one) => ({
+      ...one,
+      hours: [
+        { from: 8 * HOUR, to: packed - 900 },
+        { from: DAY + 8 * HOUR, to: DAY + 17 * HOUR },
+      ],
+    }));
+    const { changes } = changesFor(demoDay({ people }), [{ run: RUN, due: DAY }]);
+    expect(changes).toEqual([{ order: '1', change: { kind: 'longer', by: 1800 } }]);
+  });
+
+  test('one more mold, when two orders wait for the same', () => {
+    const orders = ['1', '2'].map((name) => ({ run: demoRun(name, { mold: 'Grub 2 in' }) }));
+    const day = demoDay();
+    const together = { ...day, molds: day.molds.map((mold) => ({ ...mold, owned: 2 })) };
+    const best = Math.max(...PLANNER(together, orders).orders.map(({ finish }) => finish));
+    const dues = orders.map((order) => ({ ...order, due: best + 300 }));
+    const { changes } = changesFor(day, dues);
+    expect(changes).toContainEqual({
+      order: expect.any(String),
+      change: { kind: 'one more', of: 'mold', name: 'Grub 2 in', count: 1 },
+    });
+  });
+
+  test('first, when it may overtake one that is late for good', () => {
+    const [late, other] = [
+      { run: demoRun('1', { mold: 'Grub 2 in' }), due: 0, weight: 50 },
+      { run: demoRun('2', { mold: 'Grub 2 in' }), due: 15 * HOUR },
+    ];
+    const { plan, changes } = changesFor(demoDay(), [late, other]);
+    // The heavy one goes first and is late by hours whatever happens; letting the other pass would make it later: not done.
+    expect(plan.orders.find(({ order }) => order === '1')?.late).toBeGreaterThan(0);
+    expect(changes.find(({ order }) => order === '1')?.change).toMatchObject({ kind: 'due' });
+  });
+
+  test('another due date, shipping days included, when nothing helps', () => {
+    const { plan, changes } = changesFor(demoDay(), [{ run: RUN, due: HOUR }], 3);
+    expect(plan.orders[0]?.finish).toBeLessThan(DAY);
+    expect(changes).toEqual([{ order: '1', change: { kind: 'due', on: '2026-12-03' } }]);
+  });
+});
