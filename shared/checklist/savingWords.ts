@@ -1,11 +1,14 @@
 import type { SavingChange } from '../pourDay/savingChanges.ts';
+import { sayList } from '../runSheet/say.ts';
 import { sayHours } from './sayHours.ts';
 
 /** The smallest change that has a late order packed in time. */
 export function savingWords({ order, change }: SavingChange): string {
   switch (change.kind) {
     case 'first':
-      return `Order ${order} is in time if it goes first; no other order is late by that.`;
+      return change.later.length === 0
+        ? `Order ${order} is in time if it goes first; no other order is late by that.`
+        : `Order ${order} is in time if it goes first, but then ${sayList(change.later)} ${change.later.length === 1 ? 'is' : 'are'} later.`;
     case 'longer':
       return `Order ${order} is in time if everybody works ${sayHours(change.by)} longer every day.`;
     case 'one more': {

@@ -13,8 +13,8 @@ const MOST_FIRST = 3;
 
 /** A change that has an order packed in time. */
 type Change =
-  /** It goes before the others, and no other becomes late by that */
-  | { readonly kind: 'first' }
+  /** It goes before the others; orders that are later by that, where no other change saves it */
+  | { readonly kind: 'first'; readonly later: readonly string[] }
   /** Everybody works longer on every day [s] */
   | { readonly kind: 'longer'; readonly by: number }
   | {
@@ -45,8 +45,9 @@ export interface DayBefore {
 }
 
 /**
- * For each late order the smallest change that saves it: to go first; longer hours; one more of what is shortest; another due
- * date. Each is planned and not guessed; one that makes another order late, or later, does not count.
+ * For each late order the smallest change that saves it: to go first where nobody suffers; longer hours; one more of what is
+ * shortest; to go first at the cost of others; another due date. Each is planned and not guessed; hours and what is bought must
+ * make no other order later.
  */
 export function savingChanges(
   before: DayBefore,
@@ -57,16 +58,19 @@ export function savingChanges(
   const orders = before.orders.filter(({ run }) => planned.has(run.order));
   const late = plan.orders.filter((order) => order.late > 0);
   const saved = new Map<string, Change>();
+  const first = new Map<string, Change>();
   const isOpen = () => late.some(({ order }) => !saved.has(order));
   const tryOut = (change: Change, next: Planned) => {
-    if (harms(plan, next)) return;
+    if (harmed(plan, next).length > 0) return;
     for (const { order } of late)
       if (!saved.has(order) && lateIn(next, order) === 0) saved.set(order, change);
   };
   const byLateness = late.slice().sort((one, other) => other.late - one.late);
   for (const { order } of byLateness.slice(0, MOST_FIRST)) {
     const next = planner(day, putFirst(orders, order));
-    if (!harms(plan, next) && lateIn(next, order) === 0) saved.set(order, { kind: 'first' });
+    if (lateIn(next, order) > 0) continue;
+    const later = harmed(plan, next);
+    (later.length === 0 ? saved : first).set(order, { kind: 'first', later });
   }
   for (const by of LONGER)
     if (isOpen()) tryOut({ kind: 'longer', by }, planner(longerDay(day, by), orders));
@@ -80,7 +84,7 @@ export function savingChanges(
   return late.map(({ order, finish }) => {
     const packedOn = Math.max(0, Math.ceil(finish / DAY) - 1);
     const on = dayAfter(firstDay, packedOn + packedBefore);
-    return { order, change: saved.get(order) ?? { kind: 'due', on } };
+    return { order, change: saved.get(order) ?? first.get(order) ?? { kind: 'due', on } };
   });
 }
 
@@ -88,13 +92,16 @@ function lateIn({ orders }: Planned, name: string): number {
   return orders.find(({ order }) => order === name)?.late ?? Number.POSITIVE_INFINITY;
 }
 
-/** Whether an order is later than before, or out. */
-function harms(before: Planned, after: Planned): boolean {
-  return before.orders.some(({ order, late }) => lateIn(after, order) > late);
+/** Orders that are later than before, or out. */
+function harmed(before: Planned, after: Planned): readonly string[] {
+  return before.orders.flatMap(({ order, late }) => (lateIn(after, order) > late ? [order] : []));
 }
 
+/** Its colors are weighed apart from the others', so that it need not wait for a batch. */
 function putFirst(orders: readonly DayOrder[], name: string): readonly DayOrder[] {
-  return orders.map((order) => (order.run.order === name ? { ...order, weight: FIRST } : order));
+  return orders.map((order) =>
+    order.run.order === name ? { ...order, weight: FIRST, colors: `${name} first` } : order,
+  );
 }
 
 /** The end of each day's hours moved on, as far as midnight. */

@@ -3,7 +3,14 @@ import { savingWords } from '../../shared/checklist/savingWords.ts';
 import type { SavingChange } from '../../shared/pourDay/savingChanges.ts';
 
 const CASES: readonly (readonly [SavingChange['change'], string])[] = [
-  [{ kind: 'first' }, 'Order 2101 is in time if it goes first; no other order is late by that.'],
+  [
+    { kind: 'first', later: [] },
+    'Order 2101 is in time if it goes first; no other order is late by that.',
+  ],
+  [
+    { kind: 'first', later: ['2102', '2103'] },
+    'Order 2101 is in time if it goes first, but then 2102 and 2103 are later.',
+  ],
   [
     { kind: 'longer', by: 1800 },
     'Order 2101 is in time if everybody works 30 min longer every day.',

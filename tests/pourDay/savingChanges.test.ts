@@ -48,15 +48,36 @@ describe('the smallest change that saves a late order', () => {
     });
   });
 
-  test('first, when it may overtake one that is late for good', () => {
-    const [late, other] = [
-      { run: demoRun('1', { mold: 'Grub 2 in' }), due: 0, weight: 50 },
-      { run: demoRun('2', { mold: 'Grub 2 in' }), due: 15 * HOUR },
-    ];
-    const { plan, changes } = changesFor(demoDay(), [late, other]);
-    // The heavy one goes first and is late by hours whatever happens; letting the other pass would make it later: not done.
-    expect(plan.orders.find(({ order }) => order === '1')?.late).toBeGreaterThan(0);
-    expect(changes.find(({ order }) => order === '1')?.change).toMatchObject({ kind: 'due' });
+  test('first, at the cost of the other, when one mold serves two and no more is to be had', () => {
+    const day = demoDay();
+    const runs = ['1', '2'].map((name) => demoRun(name, { mold: 'Grub 2 in', pattern: name }));
+    const alone = PLANNER(day, [{ run: demoRun('1', { mold: 'Grub 2 in' }) }]);
+    const due = (alone.orders[0]?.finish ?? 0) + 300;
+    // Its weight keeps the second in front; the first could be in its place.
+    const orders = runs.map((run, place) => ({ run, due, weight: 1 + 49 * place }));
+    const { plan } = changesFor(day, orders);
+    expect(plan.orders.map(({ late }) => late > 0)).toEqual([true, false]);
+    // Hours and purchases are taken away: a planner that has only the order of things to change.
+    const before = { day, orders, plan, firstDay: '2026-11-30', packedBefore: 0 };
+    const changes = savingChanges(before, (changed, others) =>
+      PLANNER({ ...day, rules: changed.rules }, others),
+    );
+    expect(changes).toEqual([{ order: '1', change: { kind: 'first', later: ['2'] } }]);
+  });
+
+  test('a change that makes another order later does not count', () => {
+    const outcomes = (lates: readonly number[]) => ({
+      loads: [],
+      orders: lates.map((late, place) => ({ order: `${place + 1}`, finish: 2 * DAY, late })),
+    });
+    const orders = ['1', '2'].map((name) => ({ run: demoRun(name), due: HOUR }));
+    const before = { orders, firstDay: '2026-11-30', packedBefore: 0 };
+    const found = (lates: readonly number[]) =>
+      savingChanges({ ...before, day: demoDay(), plan: outcomes([60, 0]) }, (_, planned) =>
+        outcomes(planned.some(({ weight }) => weight !== undefined) ? [30, 0] : lates),
+      ).map(({ change }) => change);
+    expect(found([0, 0])).toEqual([{ kind: 'longer', by: 1800 }]);
+    expect(found([0, 1])).toEqual([{ kind: 'due', on: '2026-12-01' }]);
   });
 
   test('another due date, shipping days included, when nothing helps', () => {

@@ -5,7 +5,7 @@ import type { Network } from './network.ts';
 
 /**
  * Lists by rules of thumb, each with another idea of what comes first: earliest due, least slack, longest way to go,
- * earliest possible start, shortest, most followers.
+ * earliest possible start, shortest, most followers; where lateness does not cost the same, what costs most.
  * @source KOLISCH1996, the rules
  */
 export function ruleLists(
@@ -15,6 +15,7 @@ export function ruleLists(
 ): readonly number[][] {
   const { durations } = network;
   const dues = latestEnds(network, groups);
+  const costs = latenessCosts(network, groups);
   const all = (task: number) => durations[task] ?? 0;
   const rules: readonly ((task: number) => number)[] = [
     (task) => dues[task] ?? 0,
@@ -23,6 +24,7 @@ export function ruleLists(
     (task) => heads[task] ?? 0,
     (task) => all(task),
     (task) => -(network.out[task]?.length ?? 0),
+    ...(new Set(network.weights).size > 1 ? [(task: number) => -(costs[task] ?? 0)] : []),
   ];
   return rules.map((rule) => {
     const keys = groups.members.map((part) => Math.min(...part.map(rule)));
@@ -41,4 +43,15 @@ function latestEnds({ dues, durations, out }: Network, groups: Groups): readonly
       latest[task] = Math.min(latest[task] ?? 0, start + (durations[task] ?? 0));
     }
   return latest;
+}
+
+/** Of each task the highest weight of a due date behind it. */
+function latenessCosts({ dues, weights, out }: Network, groups: Groups): readonly number[] {
+  const costs = weights.map((weight, task) =>
+    (dues[task] ?? 0) < Number.POSITIVE_INFINITY ? weight : 0,
+  );
+  for (const task of groups.members.flat().reverse())
+    for (const { after } of out[task] ?? [])
+      costs[task] = Math.max(costs[task] ?? 0, costs[after] ?? 0);
+  return costs;
 }
