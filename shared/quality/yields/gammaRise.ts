@@ -57,5 +57,7 @@ function logTail(x: number): number {
 
 function slopeTail(x: number): number {
   const square = x ** 2;
-  return -1 / (2 * x) - (1 / 12 - (1 / 120 - 1 / (252 * square)) / square) / square;
+  return (
+    -1 / (2 * x) - (1 / 12 - (1 / 120 - (1 / 252 - 1 / (240 * square)) / square) / square) / square
+  );
 }

@@ -14,7 +14,8 @@ export interface ShrunkenYield {
  * Yield of a group with its own pieces and the prior together: beta(mean * weight + good, (1 - mean) * weight + bad).
  *
  * A few pieces move it little, many make it their own share. The interval takes the prior as known, so it is a little too
- * narrow where few groups stand behind it.
+ * narrow where few groups stand behind it. It has equal tails: with a weight of good or bad together below one it may leave the
+ * expected yield out.
  * @param confidence of the two-sided interval, between 0 and 1, both excluded
  * @throws InputError on a figure out of range
  * @source GELMAN, section 2.4; CASELLA1985
