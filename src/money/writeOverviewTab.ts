@@ -86,8 +86,11 @@ function formatOf(style: OverviewStyle, moneyPlaces: number): string {
   }
 }
 
-function insertChart(sheet: Sheet, { title, columns, row }: OverviewChart): void {
-  let builder = sheet.newChart().asColumnChart().setTitle(title).setNumHeaders(1);
+function insertChart(sheet: Sheet, { title, kind, columns, row }: OverviewChart): void {
+  const fresh = sheet.newChart();
+  let builder = (kind === 'lines' ? fresh.asLineChart() : fresh.asColumnChart())
+    .setTitle(title)
+    .setNumHeaders(1);
   for (const { row: first, column, rows } of columns)
     builder = builder.addRange(sheet.getRange(first, column, rows, 1));
   builder.setOption('width', CHART.width).setOption('height', CHART.height);

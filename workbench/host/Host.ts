@@ -67,7 +67,7 @@ export interface ProtectedRange {
 }
 
 /**
- * A column chart, in the params of `workbench.charts`: the whole list, replacing the last. Rows and columns count from 0,
+ * A chart of columns, or of lines where it says so, in the params of `workbench.charts`: the whole list, replacing the last. Rows and columns count from 0,
  * ends included; the first range names the groups, each further one is a series; `headers` rows at the top name it.
  */
 export interface ShownChart {
@@ -75,6 +75,7 @@ export interface ShownChart {
   /** Univer's id of the sheet it stands on. */
   readonly sheet: string;
   readonly title: string;
+  readonly kind?: 'lines';
   readonly headers: number;
   readonly ranges: readonly {
     readonly sheet: string;

@@ -19,12 +19,13 @@ export interface Metadata {
   readonly value: string;
 }
 
-/** A column chart on a sheet. Its ranges are columns of one cell width, the first naming the groups. */
+/** A chart on a sheet, of columns unless it says lines. Its ranges are columns of one cell width, the first naming the groups. */
 export interface Chart {
   readonly id: number;
   /** The sheet it stands on. */
   readonly sheet: string;
   readonly title: string;
+  readonly kind?: 'lines';
   /** Rows at the top of each range that name it. */
   readonly headers: number;
   readonly ranges: readonly { readonly sheet: string; readonly box: Box }[];

@@ -63,6 +63,8 @@ export function hostState(
   const changed: (() => void)[] = [];
   let [sequence, layout, extras, holds] = [0, 0, start, 0];
   let dirty = true;
+  // Silent changes since the last calculation: windows wait to hear that nothing is left to calculate.
+  let untold = false;
   let hadFormulas = true;
   let running: Promise<void> | undefined;
 
@@ -78,8 +80,8 @@ export function hostState(
     const operation: Operation = { sequence, id: mutation.id, params, origin };
     emit({ kind: 'operation', operation });
     for (const listener of changed) listener();
-    if (SILENT.includes(mutation.id)) return;
-    dirty = true;
+    if (SILENT.includes(mutation.id)) untold = true;
+    else dirty = true;
     schedule();
   }
 
@@ -101,6 +103,9 @@ export function hostState(
       });
       await running;
     }
+    if (!untold) return;
+    untold = false;
+    emit({ kind: 'calculated', sequence, values: [] });
   }
 
   async function calculate() {
@@ -114,6 +119,7 @@ export function hostState(
         await engine.calculate();
       }
       hadFormulas = formulas;
+      if (at === sequence) untold = false;
       emit({ kind: 'calculated', sequence: at, values: engine.results() });
     }
   }
@@ -135,7 +141,7 @@ export function hostState(
       holds += 1;
       return () => {
         holds -= 1;
-        if (dirty) schedule();
+        if (dirty || untold) schedule();
       };
     },
     emit,

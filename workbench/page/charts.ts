@@ -36,7 +36,7 @@ export function charts(place: HTMLElement, grid: Pick<Grid, 'values' | 'target'>
 
 /** What a chart shows: its first range names the groups, each further one is a series. */
 export function dataOf(
-  { title, headers, ranges }: ShownChart,
+  { title, kind, headers, ranges }: ShownChart,
   grid: Pick<Grid, 'values'>,
 ): ChartData {
   const columns = ranges.map(({ sheet, box }) =>
@@ -45,6 +45,7 @@ export function dataOf(
   const [names = [], ...rest] = columns;
   return {
     title,
+    ...(kind === undefined ? {} : { kind }),
     groups: names.slice(headers).map(String),
     series: rest.map((cells) => ({
       name: cells.slice(0, headers).join(' '),

@@ -201,7 +201,7 @@ describe('exports and overview', () => {
   const charts = () =>
     book.host.snapshot().values.find(({ id }) => id === 'workbench.charts')?.params;
 
-  test('the overview shows orders due, sales, excise, what is owed, stock and yields, with two charts over their cells', async () => {
+  test('the overview shows orders due, sales, excise, what is owed, stock, yields and quality, with charts over their cells', async () => {
     expect(await book.ask('updateOverview', {})).toEqual({ kind: 'ok', sheet: 'Overview' });
     await book.host.settled();
     expect(book.host.sheets()[0]).toBe('Overview');
@@ -215,6 +215,13 @@ describe('exports and overview', () => {
       '2026 Q4 | 2027-01-31 | 3 | 653.00 | 495.00 | 450.00 | 45.00 | 0.00',
       'Order 1002 is overpaid by $4.00.',
       'Month | Poured | Good | Good share',
+      'Quality this week: Nothing logged this week',
+      'Week of | Rounds | Poured | Good | Good share | At least | At most',
+      'Signals, the newest first',
+      'Worst three of the last 8 weeks',
+      'Round | Share bad | Center | Lower limit | Upper limit | Signal',
+      'R-1005 round 1 | 50.0% | 11.9% | 0.0% | 46.3% | beyond its limit',
+      'Defect | Pieces | Share | Summed',
     ])
       expect(lines).toContain(line);
     const words = lines.join(' ');
@@ -224,8 +231,10 @@ describe('exports and overview', () => {
     expect(charts()).toMatchObject([
       { title: 'Sales and margin by month, USD', headers: 1 },
       { title: 'Excise by quarter, USD', headers: 1 },
+      { title: 'Share of bad pieces', kind: 'lines', headers: 1 },
+      { title: 'Bad pieces by what was wrong', headers: 1 },
     ]);
-    expect(chartTexts()).toEqual([
+    expect(chartTexts().slice(0, 2)).toEqual([
       [
         ['Month', '2026-11'],
         ['Sales', '608.00'],
@@ -239,7 +248,7 @@ describe('exports and overview', () => {
   });
 
   /** What stands in the ranges of each chart. */
-  function chartTexts(): unknown {
+  function chartTexts(): readonly unknown[] {
     const list = charts() as readonly {
       readonly ranges: readonly { readonly box: Record<string, number> }[];
     }[]; // as the host's contract says
@@ -263,7 +272,7 @@ describe('exports and overview', () => {
     expect(texts()).toEqual(before.texts);
     expect(book.host.values('Orders', 'A1:Z20')).toEqual(before.orders);
     expect(book.host.sheets()).toEqual(sheets);
-    expect(charts()).toHaveLength(2);
+    expect(charts()).toHaveLength(4);
   });
 
   test('the overview keeps texts as texts', async () => {

@@ -36,6 +36,12 @@ describe('charts of the stand-in', () => {
     expect(chartsOf(host)).toMatchObject([{ ranges: [column(0, 2, 4), column(2, 2, 4)] }]);
   });
 
+  test('are of lines where they were made so', async () => {
+    const { host, value } = await openFixture();
+    await value(MAKE.replace('asColumnChart', 'asLineChart'));
+    expect(chartsOf(host)).toMatchObject([{ id: 1, title: 'Sales', kind: 'lines' }]);
+  });
+
   test('are removed one by one, and go with their sheet', async () => {
     const { host, value } = await openFixture();
     await value(MAKE);

@@ -15,37 +15,50 @@ export function newChart(sheet: string): ObjectMark {
 
 export const CHART_BUILDER: Methods<GoogleAppsScript.Spreadsheet.EmbeddedChartBuilder, ChartRef> = {
   asColumnChart: answer((_session, ref) => ({ $object: 'EmbeddedColumnChartBuilder', ref })),
+  asLineChart: answer((_session, ref) => ({
+    $object: 'EmbeddedLineChartBuilder',
+    ref: { ...ref, kind: 'lines' },
+  })),
 };
 
 /** Where a chart stands and how large it is are read and checked; the page shows charts in a strip of their own. */
-export const COLUMN_CHART_BUILDER: Methods<
-  GoogleAppsScript.Spreadsheet.EmbeddedColumnChartBuilder,
-  ChartRef
-> = {
-  setTitle: answer((_session, ref, args) => withSelf({ ...ref, title: text(args, 0) }, SELF)),
-  setNumHeaders: answer((_session, ref, args) =>
+const SET_UP = {
+  setTitle: answer<ChartRef>((_session, ref, args) =>
+    withSelf({ ...ref, title: text(args, 0) }, SELF),
+  ),
+  setNumHeaders: answer<ChartRef>((_session, ref, args) =>
     withSelf({ ...ref, headers: whole(args, 0) }, SELF),
   ),
-  addRange: answer((_session, ref, args) => {
+  addRange: answer<ChartRef>((_session, ref, args) => {
     const { sheet, box } = pointed<RangeRef>(args, 0, 'Range');
     return withSelf({ ...ref, ranges: [...ref.ranges, { sheet, box }] }, SELF);
   }),
-  setOption: answer((_session, ref, args) => {
+  setOption: answer<ChartRef>((_session, ref, args) => {
     const name = text(args, 0);
     if (name !== 'width' && name !== 'height')
       throw new Error(`the chart option ${name} is not part of the workbench's stand-in`);
     whole(args, 1);
     return withSelf(ref, SELF);
   }),
-  setPosition: answer((_session, ref, args) => {
+  setPosition: answer<ChartRef>((_session, ref, args) => {
     if (whole(args, 0) < 1 || whole(args, 1) < 1)
       throw new Error('The chart must stand at a row and a column of the sheet');
     whole(args, 2);
     whole(args, 3);
     return withSelf(ref, SELF);
   }),
-  build: answer((_session, ref) => ({ $object: 'EmbeddedChart', ref })),
+  build: answer<ChartRef>((_session, ref) => ({ $object: 'EmbeddedChart', ref })),
 };
+
+export const COLUMN_CHART_BUILDER: Methods<
+  GoogleAppsScript.Spreadsheet.EmbeddedColumnChartBuilder,
+  ChartRef
+> = SET_UP;
+
+export const LINE_CHART_BUILDER: Methods<
+  GoogleAppsScript.Spreadsheet.EmbeddedLineChartBuilder,
+  ChartRef
+> = SET_UP;
 
 /** Charts are handed around whole; nothing is asked of them. */
 export const CHART: Methods<GoogleAppsScript.Spreadsheet.EmbeddedChart, ChartRef> = {};

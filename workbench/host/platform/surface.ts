@@ -1,5 +1,5 @@
 import type { ServiceCall, ServiceReply, Surface } from '../standIn/protocol.ts';
-import { CHART, CHART_BUILDER, COLUMN_CHART_BUILDER } from './chart.ts';
+import { CHART, CHART_BUILDER, COLUMN_CHART_BUILDER, LINE_CHART_BUILDER } from './chart.ts';
 import { DATA_VALIDATION, DATA_VALIDATION_BUILDER } from './dataValidation.ts';
 import { DEVELOPER_METADATA } from './metadata.ts';
 import { PROTECTION } from './protection.ts';
@@ -31,6 +31,7 @@ const CLASSES = {
   EmbeddedChart: CHART,
   EmbeddedChartBuilder: CHART_BUILDER,
   EmbeddedColumnChartBuilder: COLUMN_CHART_BUILDER,
+  EmbeddedLineChartBuilder: LINE_CHART_BUILDER,
   DataValidationBuilder: DATA_VALIDATION_BUILDER,
   DataValidation: DATA_VALIDATION,
   DeveloperMetadata: DEVELOPER_METADATA,

@@ -1,5 +1,6 @@
 import type { BooksBook } from '../../../book/booksBook.ts';
 import { countedRows } from '../../../log/countedRows.ts';
+import { type QualityOnShow, qualityOnShow } from '../../../outcomes/qualityOnShow.ts';
 import { byDue } from '../../stock/shortfall.ts';
 import { type StockOnShow, stockOnShow } from '../../stock/stockOnShow.ts';
 import { books } from '../books.ts';
@@ -39,6 +40,8 @@ export interface Overview {
   readonly books: BooksOnShow;
   readonly stock: Pick<StockOnShow, 'total' | 'purchases' | 'uncounted'>;
   readonly yields: readonly MonthYield[];
+  /** Of all molds and patterns, a point a round. */
+  readonly quality: QualityOnShow;
 }
 
 /** @param day `yyyy-mm-dd` */
@@ -51,6 +54,7 @@ export function overview(book: BooksBook, day: string): Overview {
     books: booksOnShow(book, books(book, day)),
     stock: { total, purchases, uncounted },
     yields: monthYields(book),
+    quality: qualityOnShow(book, day, { points: 'rounds' }),
   };
 }
 

@@ -1,6 +1,7 @@
 import { CURRENCIES } from '../../currency.ts';
 import { addExcise, addMonths, addReceivable } from './moneySections.ts';
 import type { Overview } from './overview.ts';
+import { addQuality } from './qualitySections.ts';
 import { addOrders, addStock, addYields } from './shopSections.ts';
 import { addWide, type TabDraft } from './tabDraft.ts';
 import { OVERVIEW_WIDTHS, type OverviewTab } from './tabTypes.ts';
@@ -20,6 +21,7 @@ export function overviewTab(overview: Overview): OverviewTab {
   addExcise(draft, books);
   addReceivable(draft, books);
   addStock(draft, overview);
+  addQuality(draft, overview.quality);
   addYields(draft, overview);
   return {
     ...draft,

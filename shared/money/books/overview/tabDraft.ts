@@ -77,9 +77,10 @@ export function addChart(
   draft: TabDraft,
   title: string,
   columns: readonly (ChartColumn | undefined)[],
+  kind: OverviewChart['kind'] = 'columns',
 ): void {
   const ranges = columns.filter((column) => column !== undefined);
-  draft.charts.push({ title, columns: ranges, row: draft.rows.length + 1 });
+  draft.charts.push({ title, kind, columns: ranges, row: draft.rows.length + 1 });
   for (let count = 0; count < CHART.rows; count += 1) draft.rows.push(filled([]));
 }
 

@@ -23,9 +23,10 @@ export interface ChartColumn {
   readonly rows: number;
 }
 
-/** A column chart: the first column names the groups, each further one is a series named by its heading. */
+/** A chart of columns or lines: the first column names the groups, each further one is a series named by its heading. */
 export interface OverviewChart {
   readonly title: string;
+  readonly kind: 'columns' | 'lines';
   readonly columns: readonly ChartColumn[];
   /** The cell that its upper left corner stands at. */
   readonly row: number;

@@ -1,0 +1,110 @@
+import type { QualityOnShow } from '../../../outcomes/qualityOnShow.ts';
+import { NO_WORST, trendWords, weekWords, worstWords } from '../../../outcomes/qualityWords.ts';
+import { addChart, addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
+
+/** Signals named, the newest, and points of the chart: a sheet is read at a glance. */
+const SIGNALS = 5;
+const POINTS = 24;
+
+/** This week's yield, the weeks before, signals, the worst, the control chart and what was wrong. */
+export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
+  const { key, text } = weekWords(quality);
+  addGap(draft);
+  addWide(draft, `Quality this week: ${key}`, 'heading');
+  addWide(draft, text, 'text');
+  if (quality.rounds === 0) return;
+  addWeeks(draft, quality);
+  addSignals(draft, quality);
+  addWorst(draft, quality);
+  addControlChart(draft, quality);
+  addDefects(draft, quality);
+}
+
+function addWeeks(draft: TabDraft, quality: QualityOnShow): void {
+  addWide(draft, trendWords(quality), 'text');
+  addTable(
+    draft,
+    [
+      { heading: 'Week of', style: 'text' },
+      { heading: 'Rounds', style: 'count' },
+      { heading: 'Poured', style: 'count' },
+      { heading: 'Good', style: 'count' },
+      { heading: 'Good share', style: 'share' },
+      { heading: 'At least', style: 'share' },
+      { heading: 'At most', style: 'share' },
+    ],
+    quality.weeks.map(({ from, rounds, poured, good, interval }) => [
+      ...[from, rounds, poured, good, poured === 0 ? undefined : good / poured],
+      interval?.low,
+      interval?.high,
+    ]),
+  );
+}
+
+function addSignals(draft: TabDraft, { pictures }: QualityOnShow): void {
+  const texts = pictures.flatMap((picture) =>
+    picture.kind === 'share-chart' || picture.kind === 'weight-chart'
+      ? [...picture.signals].sort((one, other) => other.to - one.to).map(({ text }) => text)
+      : [],
+  );
+  addGap(draft);
+  addWide(draft, texts.length === 0 ? 'Signals: none' : 'Signals, the newest first', 'heading');
+  for (const text of texts.slice(0, SIGNALS)) addWide(draft, `${text}.`, 'text');
+  const more = texts.length - SIGNALS;
+  if (more > 0) addWide(draft, `And ${more} more: see Quality in the panel.`, 'note');
+}
+
+function addWorst(draft: TabDraft, { worst }: QualityOnShow): void {
+  addGap(draft);
+  addWide(draft, 'Worst three of the last 8 weeks', 'heading');
+  if (worst.length === 0) addWide(draft, NO_WORST, 'text');
+  for (const group of worst) {
+    const { name, evidence } = worstWords(group);
+    addWide(draft, `${name}: ${evidence}.`, 'text');
+  }
+}
+
+function addControlChart(draft: TabDraft, { pictures }: QualityOnShow): void {
+  const chart = pictures.find((picture) => picture.kind === 'share-chart');
+  addGap(draft);
+  addWide(draft, 'Share of bad pieces, round by round', 'heading');
+  if (chart?.kind !== 'share-chart') {
+    addWide(draft, 'The control chart needs two rounds.', 'text');
+    return;
+  }
+  const first = Math.max(0, chart.points.length - POINTS);
+  const columns = addTable(
+    draft,
+    [
+      { heading: 'Round', style: 'text' },
+      { heading: 'Share bad', style: 'share' },
+      { heading: 'Center', style: 'share' },
+      { heading: 'Lower limit', style: 'share' },
+      { heading: 'Upper limit', style: 'share' },
+      { heading: 'Signal', style: 'text' },
+    ],
+    chart.points.slice(first).map(({ label, value, lower, upper }, index) => {
+      const rules = chart.signals.filter(({ to }) => to === first + index);
+      return [label, value, chart.center, lower, upper, rules.map(({ rule }) => rule).join('; ')];
+    }),
+  );
+  addChart(draft, 'Share of bad pieces', columns.slice(0, 5), 'lines');
+}
+
+function addDefects(draft: TabDraft, { pictures }: QualityOnShow): void {
+  const ranking = pictures.find((picture) => picture.kind === 'defect-pareto');
+  if (ranking?.kind !== 'defect-pareto') return;
+  addGap(draft);
+  addWide(draft, 'What was wrong', 'heading');
+  const columns = addTable(
+    draft,
+    [
+      { heading: 'Defect', style: 'text' },
+      { heading: 'Pieces', style: 'count' },
+      { heading: 'Share', style: 'share' },
+      { heading: 'Summed', style: 'share' },
+    ],
+    ranking.bars.map(({ name, count, share, cumulated }) => [name, count, share, cumulated]),
+  );
+  addChart(draft, 'Bad pieces by what was wrong', columns.slice(0, 2));
+}
