@@ -15,6 +15,7 @@ export async function buildAddOn(folder: string): Promise<void> {
     'Heat.html',
     'Quality.html',
     'Causes.html',
+    'PourDay.html',
     'Purchases.html',
     'Quote.html',
   ])

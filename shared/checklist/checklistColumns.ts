@@ -13,17 +13,17 @@ interface ChecklistColumn {
 
 /** In order. Ticks, their times and names belong to people; everything else is written anew by every plan. */
 export const CHECKLIST_COLUMNS = {
-  done: { heading: 'Done', width: 40, format: 'box' },
-  from: { heading: 'From', width: 86, format: 'moment' },
-  text: { heading: 'What to do', width: 172, format: 'text', isWrapped: true },
+  done: { heading: 'Done', width: 46, format: 'box' },
+  from: { heading: 'From', width: 92, format: 'moment' },
+  text: { heading: 'What to do', width: 168, format: 'text', isWrapped: true },
   latest: { heading: 'Latest', width: 62, format: 'clock' },
-  person: { heading: 'Who', width: 52, format: 'text' },
-  at: { heading: 'Done at', width: 86, format: 'moment' },
+  person: { heading: 'Who', width: 46, format: 'text' },
+  at: { heading: 'Done at', width: 92, format: 'moment' },
   who: { heading: 'Done by', width: 70, format: 'text' },
-  to: { heading: 'To', width: 86, format: 'moment' },
+  to: { heading: 'To', width: 92, format: 'moment' },
   order: { heading: 'Order', width: 60, format: 'text' },
-  id: { heading: 'Line', width: 150, format: 'text' },
-  place: { heading: 'No.', width: 40, format: 'count' },
+  id: { heading: 'Line', width: 210, format: 'text' },
+  place: { heading: 'No.', width: 44, format: 'count' },
 } as const satisfies Readonly<Record<string, ChecklistColumn>>;
 
 export type ChecklistKey = keyof typeof CHECKLIST_COLUMNS;
@@ -47,11 +47,11 @@ export function checklistFormat(key: ChecklistKey, system: UnitSystem): string {
   }
 }
 
-/** Letters in one line of *What to do*, and heights of its lines [px]. */
-const LETTERS = 26;
-const LINE = 18;
+/** Letters in one line of *What to do*, words kept whole, and height of a line [px]. */
+const LETTERS = 21;
+const LINE = 19;
 /** A box is hit with a gloved finger. */
-const LEAST = 38;
+const LEAST = 40;
 
 /** Height of a line of the checklist [px]. */
 export function checklistHeight(text: string): number {

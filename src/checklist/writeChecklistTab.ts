@@ -65,7 +65,7 @@ function growTo({ sheet, columns }: ChecklistSheet, lines: number, more: number,
     const range = sheet.getRange(2 + lines, columns[key], more, 1);
     range
       .setNumberFormat(checklistFormat(key, frame.system))
-      .setFontSize(11)
+      .setFontSize(10)
       .setVerticalAlignment('middle')
       .setWrap('isWrapped' in looks);
     if (format === 'box') range.insertCheckboxes();

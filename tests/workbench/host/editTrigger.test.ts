@@ -111,3 +111,16 @@ describe('Range.sort', () => {
     ).toBe('The stand-in sorts no formulas');
   });
 });
+
+test('after a change that no formula can see, windows still hear that nothing is left to calculate', async () => {
+  const { host, value } = await openFixture();
+  const heard: number[] = [];
+  host.listen((event) => {
+    if (event.kind === 'calculated') heard.push(event.sequence);
+  });
+  await value(
+    'sheet.getRange("A1").setValue(1); sheet.getLastRow(); sheet.setRowHeights(1, 2, 40);',
+  );
+  await host.settled();
+  expect(heard[heard.length - 1]).toBe(host.snapshot().sequence);
+});
