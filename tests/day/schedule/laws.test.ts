@@ -43,6 +43,7 @@ const anyLink = fc.record({
   least: fc.nat(3),
   slack: fc.option(fc.nat(6), { nil: undefined }),
   from: fc.constantFrom('start', 'finish'),
+  isTogether: fc.boolean(),
 });
 
 const anyHold = fc.record({ first: fc.nat(COUNT - 2), ahead: fc.nat(2), place: fc.nat(3) });
@@ -69,11 +70,12 @@ const anyShop: fc.Arbitrary<Problem> = fc
         const { due, ...given } = rest;
         return { id: `T${task}`, duration, uses, ...given, ...(due !== undefined && { due }) };
       }),
-      links: links.map(({ before, ahead, least, slack, from }) => ({
+      links: links.map(({ before, ahead, least, slack, from, isTogether }) => ({
         before: `T${before}`,
         after: `T${Math.min(COUNT - 1, before + ahead)}`,
         from,
         least,
+        ...(isTogether && { isTogether }),
         ...(slack !== undefined && { most: least + slack + 5 }),
       })),
       holds: holds.map(({ first, ahead, place }, hold) => ({
@@ -90,7 +92,7 @@ describe('any shop', () => {
     let planned = 0;
     fc.assert(
       fc.property(anyShop, fc.nat(50), (problem, seed) => {
-        const schedule = planSchedule(problem, { iterations: 12, seed });
+        const schedule = planSchedule(problem, { iterations: 6, seed });
         if (schedule.kind !== 'schedule') return;
         planned += 1;
         expect(broken(problem, schedule)).toEqual([]);
