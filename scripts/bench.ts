@@ -6,6 +6,7 @@ import { dayTimes } from './bench/dayTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';
 import { loadTimes, median } from './bench/loadTimes.ts';
+import { logTimes } from './bench/logTimes.ts';
 import { stockTimes } from './bench/stockTimes.ts';
 
 /** Prints what a person waits for: the script's size and load, each function over 10,000 rows, the heat of a plan. Run `npm run build` first. */
@@ -61,6 +62,10 @@ for (const { orders, moves, milliseconds } of booksTimes(code, [500, 5000]))
   say(
     `${'readBooks'.padEnd(18)}${String(orders).padStart(10)}${String(moves).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`,
   );
+
+say(`\n${'pour log'.padEnd(18)}${'rows'.padStart(10)}${'ms'.padStart(10)}`);
+for (const { name, rows, milliseconds } of logTimes(code, [5000, 50_000]))
+  say(`${name.padEnd(18)}${String(rows).padStart(10)}${milliseconds.toFixed(0).padStart(10)}`);
 
 say(
   `\n${'pour day'.padEnd(18)}${'orders'.padStart(8)}${'rounds'.padStart(8)}${'days'.padStart(6)}${'ms'.padStart(8)}${'in time'.padStart(9)}${'over bound'.padStart(12)}`,

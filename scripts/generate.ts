@@ -5,6 +5,7 @@ import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
 import { heatPictures } from './generate/heatPictures.ts';
 import { layerTiming } from './generate/layerTiming.ts';
+import { qualityPictures } from './generate/qualityPictures.ts';
 
 /** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
 const facts = functionFacts(ALL_FUNCTIONS);
@@ -14,6 +15,7 @@ const documents = {
   'docs/layer-timing.md': layerTiming(),
   ...heatPictures(),
   ...bondPicture(),
+  ...qualityPictures(),
 };
 const stale: string[] = [];
 for (const [file, text] of Object.entries(documents)) {
