@@ -1,5 +1,6 @@
 import type { FollowedPlan } from '../../shared/day/dayPlan/replanDay.ts';
 import type { DayQuestion } from '../../shared/pourDay/pourDay.ts';
+import { asciiJson } from '../platform/asciiJson.ts';
 
 /** What is kept of the plan that the shop follows. */
 export interface KeptPlan {
@@ -21,18 +22,13 @@ export function keepPlan({ asked, plan }: KeptPlan): void {
   }));
   const orders = plan.orders.map(({ order, late }) => ({ order, late }));
   const kept: KeptPlan = { asked, plan: { entries, orders, unplanned: plan.unplanned } };
-  // One letter is one byte, so that parts can be counted in letters.
-  const text = JSON.stringify(kept).replace(/[^ -~]/g, escaped);
+  const text = asciiJson(kept);
   const store = PropertiesService.getDocumentProperties();
   const parts = Math.ceil(text.length / PART);
   for (let part = 0; part < parts; part += 1)
     store.setProperty(`${KEY} ${part}`, text.slice(part * PART, (part + 1) * PART));
   for (const key of store.getKeys()) if (partOf(key) >= parts) store.deleteProperty(key);
   store.setProperty(KEY, String(parts));
-}
-
-function escaped(letter: string): string {
-  return `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`;
 }
 
 function partOf(key: string): number {

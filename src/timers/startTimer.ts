@@ -7,7 +7,7 @@ import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 import { keepTimers, keptTimers } from './keptTimers.ts';
 import { choicesFor } from './timersFor.ts';
 
-/** What the store of the document holds safely. */
+/** More than anybody watches. */
 const MOST = 16;
 
 /** A page's clock may be off this much [ms]: windows are counted in seconds on clocks that agree. */
@@ -38,10 +38,9 @@ export function startTimer(payload: unknown): TimersChanged | Refused {
   return withDocumentLock(() => {
     const running = keptTimers();
     if (running.some(({ id }) => id === token)) return { kind: 'ok', timers: running };
-    if (running.length >= MOST)
-      return refuse('', `${MOST} timers run already: stop one that is done first.`);
     const timers = [...running, { ...choice, id: token, order, startedAt }];
-    keepTimers(timers);
+    if (timers.length > MOST || !keepTimers(timers))
+      return refuse('', `${running.length} timers run already: stop one that is done first.`);
     return { kind: 'ok', timers };
   });
 }

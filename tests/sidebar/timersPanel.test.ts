@@ -107,6 +107,31 @@ describe('timers of the panel', { timeout: 20_000 }, () => {
     await expect.poll(() => page.locator('#timers').isHidden()).toBe(true);
   });
 
+  test('is heard when a moment comes: high when a layer may begin, low when it is too late', async () => {
+    const [earliest, latest] = await layerCues();
+    const page = await openAt(0);
+    await page.evaluate(() => {
+      const heard: number[] = [];
+      Object.assign(window, { heard });
+      const { start } = OscillatorNode.prototype;
+      OscillatorNode.prototype.start = function (when) {
+        heard.push(this.frequency.value);
+        start.call(this, when);
+      };
+    });
+    const heard = () => page.evaluate(() => (window as unknown as { heard: number[] }).heard);
+    await openTimers(page);
+    await page.click('#start-layer-1');
+    await idle(page);
+    // The strip is drawn by the beat that also sounds.
+    await expect.poll(() => page.textContent('#timers .say')).toMatch(/Too early/);
+    expect(await heard()).toEqual([]);
+    await turnTo(page, earliest?.after ?? 0);
+    await expect.poll(heard).toEqual([880, 1175]);
+    await turnTo(page, (latest?.after ?? 0) + 1);
+    await expect.poll(heard).toEqual([880, 1175, 330, 247]);
+  });
+
   test('a timer outlives the panel, and another panel shows the same', async () => {
     const first = await openAt(0);
     await openTimers(first);
