@@ -1,6 +1,6 @@
 import { type Book, type BookCells, PLAN_TABLES, readBook } from './book.ts';
 import type { CellValue } from './parseCell.ts';
-import { type Row, readTable } from './readTable.ts';
+import { type Row, readTable, type TableRead } from './readTable.ts';
 import { TABLES } from './tables.ts';
 
 /** The tables that a pour day is planned from. */
@@ -14,10 +14,14 @@ export interface DayBook extends Book {
   readonly people: readonly Row<typeof TABLES.people>[];
 }
 
-/** Reads every table; a book from before there was the sheet *People* has none. */
+/** Reads every table. */
 export function readDayBook(cells: DayCells): DayBook {
   const book = readBook(cells);
-  const { rows, problems } =
-    cells.people.length === 0 ? { rows: [], problems: [] } : readTable(TABLES.people, cells.people);
+  const { rows, problems } = readPeople(cells.people);
   return { ...book, people: rows, problems: [...book.problems, ...problems] };
+}
+
+/** A book from before there was the sheet *People* has none. */
+export function readPeople(cells: DayCells['people']): TableRead<typeof TABLES.people> {
+  return cells.length === 0 ? { rows: [], problems: [] } : readTable(TABLES.people, cells);
 }

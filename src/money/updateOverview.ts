@@ -1,3 +1,5 @@
+import { readPeople } from '../../shared/book/dayBook.ts';
+import { TABLES } from '../../shared/book/tables.ts';
 import { overview } from '../../shared/money/books/overview/overview.ts';
 import { overviewTab } from '../../shared/money/books/overview/overviewTab.ts';
 import type { OverviewWritten } from '../../shared/verbs/booksVerbs.ts';
@@ -5,12 +7,14 @@ import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
+import { readCells } from '../platform/workbook.ts';
 import { OVERVIEW, writeOverviewTab } from './writeOverviewTab.ts';
 
 /** Page call: writes the sheet *Overview* anew; takes no payload. */
 export function updateOverview(): OverviewWritten | Refused {
   return withDocumentLock(() => {
-    const tab = overviewTab(overview(readBooksBookNow(), today()));
+    const people = readPeople(readCells(TABLES.people.sheet)).rows;
+    const tab = overviewTab(overview({ ...readBooksBookNow(), people }, today()));
     return writeOverviewTab(tab) ?? { kind: 'ok', sheet: OVERVIEW };
   });
 }

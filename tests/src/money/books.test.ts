@@ -210,6 +210,8 @@ describe('exports and overview', () => {
     for (const line of [
       'Orders due in the next 14 days',
       '1004 | 2026-11-20 | Customer 131 | Split minnow 4 in | River stone | packed | late | 54',
+      'The week ahead',
+      'Day | Hours there | Hours planned | Share planned | Rounds | Packed',
       'Month | State | Orders | Sales | Cost of goods | Margin | Margin share | Stock lost',
       'Quarter | Return due | Sales | All sales | Taxed sales | Taxed on | Tax | Adjustments',
       '2026 Q4 | 2027-01-31 | 3 | 653.00 | 495.00 | 450.00 | 45.00 | 0.00',
@@ -229,12 +231,13 @@ describe('exports and overview', () => {
     expect(words).toContain('Ask a tax adviser.');
     expect(words).not.toMatch(/NaN|undefined|Infinity/);
     expect(charts()).toMatchObject([
+      { title: 'Hours of the week ahead', headers: 1 },
       { title: 'Sales and margin by month, USD', headers: 1 },
       { title: 'Excise by quarter, USD', headers: 1 },
       { title: 'Share of bad pieces', kind: 'lines', headers: 1 },
       { title: 'Bad pieces by what was wrong', headers: 1 },
     ]);
-    expect(chartTexts().slice(0, 2)).toEqual([
+    expect(chartTexts().slice(1, 3)).toEqual([
       [
         ['Month', '2026-11'],
         ['Sales', '608.00'],
@@ -272,7 +275,7 @@ describe('exports and overview', () => {
     expect(texts()).toEqual(before.texts);
     expect(book.host.values('Orders', 'A1:Z20')).toEqual(before.orders);
     expect(book.host.sheets()).toEqual(sheets);
-    expect(charts()).toHaveLength(4);
+    expect(charts()).toHaveLength(5);
   });
 
   test('the overview keeps texts as texts', async () => {

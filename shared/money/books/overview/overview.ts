@@ -1,6 +1,9 @@
 import type { BooksBook } from '../../../book/booksBook.ts';
+import type { DayBook } from '../../../book/dayBook.ts';
 import { countedRows } from '../../../log/countedRows.ts';
 import { type QualityOnShow, qualityOnShow } from '../../../outcomes/qualityOnShow.ts';
+import { type WeekCapacity, weekCapacity } from '../../../pourDay/weekCapacity.ts';
+import type { UnitSystem } from '../../../units/measures.ts';
 import { byDue } from '../../stock/shortfall.ts';
 import { type StockOnShow, stockOnShow } from '../../stock/stockOnShow.ts';
 import { books } from '../books.ts';
@@ -36,7 +39,9 @@ interface MonthYield {
 export interface Overview {
   readonly shopName: string;
   readonly day: string;
+  readonly system: UnitSystem;
   readonly due: readonly DueOrder[];
+  readonly week: WeekCapacity;
   readonly books: BooksOnShow;
   readonly stock: Pick<StockOnShow, 'total' | 'purchases' | 'uncounted'>;
   readonly yields: readonly MonthYield[];
@@ -44,13 +49,18 @@ export interface Overview {
   readonly quality: QualityOnShow;
 }
 
+/** What the overview is made from. */
+type OverviewBook = BooksBook & Pick<DayBook, 'people'>;
+
 /** @param day `yyyy-mm-dd` */
-export function overview(book: BooksBook, day: string): Overview {
+export function overview(book: OverviewBook, day: string): Overview {
   const { total, purchases, uncounted } = stockOnShow(book);
   return {
     shopName: book.shop.shopName,
     day,
+    system: book.shop.units,
     due: dueOrders(book, day),
+    week: weekCapacity(book, day),
     books: booksOnShow(book, books(book, day)),
     stock: { total, purchases, uncounted },
     yields: monthYields(book),

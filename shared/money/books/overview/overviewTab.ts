@@ -1,4 +1,5 @@
 import { CURRENCIES } from '../../currency.ts';
+import { addCapacity } from './capacitySection.ts';
 import { addExcise, addMonths, addReceivable } from './moneySections.ts';
 import type { Overview } from './overview.ts';
 import { addQuality } from './qualitySections.ts';
@@ -17,6 +18,7 @@ export function overviewTab(overview: Overview): OverviewTab {
     'note',
   );
   addOrders(draft, overview);
+  addCapacity(draft, overview.week, overview);
   addMonths(draft, books);
   addExcise(draft, books);
   addReceivable(draft, books);
