@@ -107,8 +107,13 @@ describe('timers of the panel', { timeout: 20_000 }, () => {
     await expect.poll(() => page.locator('#timers').isHidden()).toBe(true);
   });
 
-  test('is heard when a moment comes: high when a layer may begin, low when it is too late', async () => {
-    const [earliest, latest] = await layerCues();
+  test.each([
+    { key: 'layer 1', cue: 'earliest', says: 'Too early', tones: [880, 1175] },
+    { key: 'cup', cue: 'too cool', says: 'Hot enough', tones: [330, 247] },
+  ])('$key is heard when its moment comes', async ({ key, cue, says, tones }) => {
+    const answer = await book.ask('timersFor', { order: ORDER });
+    if (answer.kind !== 'ok') throw new Error('the order has timers');
+    const { cues = [] } = answer.choices.find((choice) => choice.key === key) ?? {};
     const page = await openAt(0);
     await page.evaluate(() => {
       const heard: number[] = [];
@@ -121,15 +126,13 @@ describe('timers of the panel', { timeout: 20_000 }, () => {
     });
     const heard = () => page.evaluate(() => (window as unknown as { heard: number[] }).heard);
     await openTimers(page);
-    await page.click('#start-layer-1');
+    await page.click(`#start-${key.replace(' ', '-')}`);
     await idle(page);
     // The strip is drawn by the beat that also sounds.
-    await expect.poll(() => page.textContent('#timers .say')).toMatch(/Too early/);
+    await expect.poll(() => page.textContent('#timers .say')).toContain(says);
     expect(await heard()).toEqual([]);
-    await turnTo(page, earliest?.after ?? 0);
-    await expect.poll(heard).toEqual([880, 1175]);
-    await turnTo(page, (latest?.after ?? 0) + 1);
-    await expect.poll(heard).toEqual([880, 1175, 330, 247]);
+    await turnTo(page, cues.find(({ kind }) => kind === cue)?.after ?? 0);
+    await expect.poll(heard).toEqual(tones);
   });
 
   test('a timer outlives the panel, and another panel shows the same', async () => {
