@@ -60,6 +60,18 @@ describe('checklistRows', () => {
     ]);
   });
 
+  test('between layers is read once a round, however many layers there are', () => {
+    const [belly, back] = FACTS.layers;
+    if (!belly || !back) throw new Error('two layers');
+    const facts = { ...FACTS, layers: [{ ...belly, layer: 'base' }, belly, back] };
+    const rows = checklistRows(DAY_TABLE, new Map([['2101', facts]]), FRAME);
+    const between = rows.filter(({ id }) => id.endsWith('Between layers'));
+    expect(between.map(({ id }) => id)).toEqual([
+      '2101 round 1 Between layers',
+      '2101 round 2 Between layers',
+    ]);
+  });
+
   test('a pause lists five to nine short items with the figures of its run', () => {
     for (const { text, to } of ROWS) {
       if (to !== undefined) continue;
