@@ -25,6 +25,8 @@ afterAll(async () => {
   remove();
 });
 
+/** A name that takes more than a byte a letter */
+const NAME = 'Zoë 渔';
 const ASKED = { orders: '1007, 1009', firstDay: '2026-12-01', days: '3' };
 
 function at(seconds: number): void {
@@ -67,17 +69,68 @@ function expectAfterNow({ plan, now }: ReplanAnswer, ticked: ReadonlySet<string>
 /** The shop of the demo book could do the plan. */
 function expectPossible({ plan }: ReplanAnswer, isReal: (words: string) => boolean): void {
   const asked = { firstDay: ASKED.firstDay, days: Number(ASKED.days) };
-  const { day } = dayShop(demoBook(), asked);
+  const { day: demo } = dayShop(demoBook(), asked);
+  const people = demo.people.map((one) => (one.name === 'JB' ? { ...one, name: NAME } : one));
+  const day = { ...demo, people };
   const { orders } = dayOrders(demoBook(), ASKED.orders.split(', '), asked);
   const found = brokenDay(day, orders, plan);
   expect(found.filter((words) => !isReal(words))).toEqual([]);
 }
+
+describe('what a page may ask', { timeout: 60_000 }, () => {
+  test.each([
+    [
+      { firstDay: 'Monday' },
+      'first day',
+      'first day must be a date such as 2026-11-30, got "Monday"',
+    ],
+    [{ days: '40' }, 'days', 'days must be at most 31, got 40'],
+    [{ days: '1.5' }, 'days', 'days must be a whole number, got 1.5'],
+    [{ day: '1' }, 'day', 'day must be a field that this verb knows, got "1"'],
+  ])('%o is refused', async (payload, field, text) => {
+    const answer = await book.ask('planDayFor', payload);
+    expect(answer).toEqual({ kind: 'refused', problems: [{ field, text }] });
+  });
+
+  test('without a plan that is followed nothing is replanned', async () => {
+    expect(await book.ask('replanDayFor', {})).toEqual({
+      kind: 'refused',
+      problems: [
+        { field: '', text: 'No plan is followed yet: write the checklist of a plan first.' },
+      ],
+    });
+  });
+
+  test('nothing said: every open order, five days from today; nothing that JSON would lose', async () => {
+    const answer = await book.ask('planDayFor', {});
+    if (answer.kind !== 'ok') throw new Error('it can be planned');
+    expect([answer.firstDay, answer.days]).toEqual(['2026-12-01', 5]);
+    expect(answer.runs.map(({ order }) => order)).toEqual(['1007', '1008', '1009', '1010']);
+    expect(JSON.parse(JSON.stringify(answer))).toEqual(answer);
+    expect(JSON.stringify(answer)).not.toMatch(/null|NaN|Infinity/);
+  });
+
+  test('a share that its row refuses leaves the default in place', async () => {
+    const shop = book.host.texts('Shop', 'A:A').map(([label]) => label);
+    const cell = `B${shop.indexOf('Finish time: demold') + 1}`;
+    const inspect = `B${shop.indexOf('Finish time: inspect') + 1}`;
+    book.host.type('Shop', cell, '0.7');
+    book.host.type('Shop', inspect, '0.5');
+    await book.host.settled();
+    // 0.7 is refused by the row itself and its default stands in; with it all is well.
+    expect((await book.ask('planDayFor', ASKED)).kind).toBe('ok');
+    book.host.type('Shop', cell, '0.4');
+    book.host.type('Shop', inspect, '0.4');
+  });
+});
 
 describe('a day replayed with two delays', { timeout: 60_000 }, () => {
   const ticked = new Set<string>();
   let morning: ReplanAnswer;
 
   test('first coloring takes 40 minutes longer: what waits for it moves, the rest stays', async () => {
+    book.host.type('People', 'A2', NAME);
+    await book.host.settled();
     const plan = await book.ask('planDayFor', ASKED);
     if (plan.kind !== 'ok') throw new Error('it can be planned');
     expect((await book.ask('writeChecklist', ASKED)).kind).toBe('ok');
@@ -97,6 +150,7 @@ describe('a day replayed with two delays', { timeout: 60_000 }, () => {
     expect(morning.now).toBe(now);
     expect(entryOf(morning.plan.entries, color.id).to).toBe(now);
     expectAfterNow(morning, ticked);
+    expect(morning.plan.entries.some(({ person }) => person === NAME)).toBe(true);
     expectPossible(morning, () => false);
     const firstPour = ({ entries }: { readonly entries: readonly DayEntry[] }) =>
       Math.min(
