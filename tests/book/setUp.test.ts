@@ -277,7 +277,7 @@ describe('Set up this workbook', () => {
     expect(
       await book.run(`
       var own = book.getSheetByName('Plates');
-      return [own.getRange('A2').getValue(), own.getRange(2, 16).getValue(), own.getRange(1, 16).getValue()];`),
+      return [own.getRange('A2').getValue(), own.getRange(2, 17).getValue(), own.getRange(1, 17).getValue()];`),
     ).toEqual(['Old griddle', 2019, 'Bought']);
   });
 });
