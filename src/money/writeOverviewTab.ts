@@ -22,7 +22,7 @@ const MARK = 'overview';
 
 const SIZES: Partial<Record<OverviewStyle, number>> = { title: 16, heading: 12, note: 9 };
 const BOLD: readonly OverviewStyle[] = ['title', 'heading', 'head', 'number head', 'strong'];
-const AT_RIGHT: readonly OverviewStyle[] = ['number head', 'money', 'count', 'share'];
+const AT_RIGHT: readonly OverviewStyle[] = ['number head', 'money', 'count', 'share', 'figure'];
 
 /**
  * Fills the sheet *Overview*; what stood there goes, its charts too. Call it inside the document lock.
@@ -81,6 +81,8 @@ function formatOf(style: OverviewStyle, moneyPlaces: number): string {
       return '0';
     case 'share':
       return '0.0%';
+    case 'figure':
+      return '0.000';
     default:
       return '@';
   }

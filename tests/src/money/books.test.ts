@@ -236,6 +236,8 @@ describe('exports and overview', () => {
       { title: 'Excise by quarter, USD', headers: 1 },
       { title: 'Share of bad pieces', kind: 'lines', headers: 1 },
       { title: 'Bad pieces by what was wrong', headers: 1 },
+      { title: 'Yield against mold top', kind: 'lines', headers: 1 },
+      { title: 'Piece weight, Round stick 5 in', kind: 'lines', headers: 1 },
     ]);
     expect(chartTexts().slice(1, 3)).toEqual([
       [
@@ -275,7 +277,7 @@ describe('exports and overview', () => {
     expect(texts()).toEqual(before.texts);
     expect(book.host.values('Orders', 'A1:Z20')).toEqual(before.orders);
     expect(book.host.sheets()).toEqual(sheets);
-    expect(charts()).toHaveLength(5);
+    expect(charts()).toHaveLength(7);
   });
 
   test('the overview keeps texts as texts', async () => {

@@ -1,12 +1,12 @@
 import type { QualityOnShow } from '../../../outcomes/qualityOnShow.ts';
 import { NO_WORST, trendWords, weekWords, worstWords } from '../../../outcomes/qualityWords.ts';
-import { addChart, addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
+import { addControlChart, addDefects, addWeights, addYieldCurve } from './qualityCharts.ts';
+import { addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 
-/** Signals named, the newest, and points of the chart: a sheet is read at a glance. */
+/** Signals named, the newest: a sheet is read at a glance. */
 const SIGNALS = 5;
-const POINTS = 24;
 
-/** This week's yield, the weeks before, signals, the worst, the control chart and what was wrong. */
+/** This week's yield, the weeks before, signals, the worst, and the charts that the panel draws, as the sheet's own. */
 export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
   const { key, text } = weekWords(quality);
   addGap(draft);
@@ -18,6 +18,8 @@ export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
   addWorst(draft, quality);
   addControlChart(draft, quality);
   addDefects(draft, quality);
+  addYieldCurve(draft, quality);
+  addWeights(draft, quality);
 }
 
 function addWeeks(draft: TabDraft, quality: QualityOnShow): void {
@@ -62,49 +64,4 @@ function addWorst(draft: TabDraft, { worst }: QualityOnShow): void {
     const { name, evidence } = worstWords(group);
     addWide(draft, `${name}: ${evidence}.`, 'text');
   }
-}
-
-function addControlChart(draft: TabDraft, { pictures }: QualityOnShow): void {
-  const chart = pictures.find((picture) => picture.kind === 'share-chart');
-  addGap(draft);
-  addWide(draft, 'Share of bad pieces, round by round', 'heading');
-  if (chart?.kind !== 'share-chart') {
-    addWide(draft, 'The control chart needs two rounds.', 'text');
-    return;
-  }
-  const first = Math.max(0, chart.points.length - POINTS);
-  const columns = addTable(
-    draft,
-    [
-      { heading: 'Round', style: 'text' },
-      { heading: 'Share bad', style: 'share' },
-      { heading: 'Center', style: 'share' },
-      { heading: 'Lower limit', style: 'share' },
-      { heading: 'Upper limit', style: 'share' },
-      { heading: 'Signal', style: 'text' },
-    ],
-    chart.points.slice(first).map(({ label, value, lower, upper }, index) => {
-      const rules = chart.signals.filter(({ to }) => to === first + index);
-      return [label, value, chart.center, lower, upper, rules.map(({ rule }) => rule).join('; ')];
-    }),
-  );
-  addChart(draft, 'Share of bad pieces', columns.slice(0, 5), 'lines');
-}
-
-function addDefects(draft: TabDraft, { pictures }: QualityOnShow): void {
-  const ranking = pictures.find((picture) => picture.kind === 'defect-pareto');
-  if (ranking?.kind !== 'defect-pareto') return;
-  addGap(draft);
-  addWide(draft, 'What was wrong', 'heading');
-  const columns = addTable(
-    draft,
-    [
-      { heading: 'Defect', style: 'text' },
-      { heading: 'Pieces', style: 'count' },
-      { heading: 'Share', style: 'share' },
-      { heading: 'Summed', style: 'share' },
-    ],
-    ranking.bars.map(({ name, count, share, cumulated }) => [name, count, share, cumulated]),
-  );
-  addChart(draft, 'Bad pieces by what was wrong', columns.slice(0, 2));
 }

@@ -21,7 +21,10 @@ export type Shown = string | number | undefined;
 
 export interface TabColumn {
   readonly heading: string;
-  readonly style: Extract<OverviewStyle, 'text' | 'strong' | 'money' | 'count' | 'share'>;
+  readonly style: Extract<
+    OverviewStyle,
+    'text' | 'strong' | 'money' | 'count' | 'share' | 'figure'
+  >;
 }
 
 /** Characters of a note that fit on a line of the sheet. */

@@ -9,6 +9,7 @@ export type OverviewStyle =
   | 'money'
   | 'count'
   | 'share'
+  | 'figure'
   | 'note';
 
 export interface OverviewCell {
