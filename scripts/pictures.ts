@@ -8,6 +8,7 @@ import { startServer } from '../workbench/server/startServer.ts';
 import { makeQuotePage } from '../workbench/sheet/makeQuotePage.ts';
 import { makeSheet } from '../workbench/sheet/makeSheet.ts';
 import { chromium } from './chromium.ts';
+import { dayPictures } from './dayPictures.ts';
 
 declare global {
   interface Window {
@@ -40,6 +41,7 @@ try {
   await panel.getByRole('button', { name: 'Back to the plan' }).click();
   await money(page, panel);
   await quality(page, panel);
+  await dayPictures({ page, panel, browser, shoot: shootAny });
   await runSheet();
   await quotePaper();
 } finally {
@@ -55,6 +57,12 @@ async function ready(page: Page): Promise<void> {
 async function shoot(page: Page, name: string): Promise<void> {
   await ready(page);
   await page.waitForTimeout(800); // the grid draws on the next frames
+  await page.screenshot({ path: `${FOLDER}/${name}.png` });
+}
+
+/** Of the workbench once it is settled, or of a page of paper. */
+async function shootAny(page: Page, name: string): Promise<void> {
+  if (page.url() !== 'about:blank') return shoot(page, name);
   await page.screenshot({ path: `${FOLDER}/${name}.png` });
 }
 
