@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import jstat from 'jstat';
 import { describe, expect, test } from 'vitest';
 import { compareYields } from '../../../shared/quality/yields/compareYields.ts';
 import { fitYieldSpread } from '../../../shared/quality/yields/fitYieldSpread.ts';
@@ -120,6 +121,10 @@ describe('shrunkenYield', () => {
     expect(shrunkenYield({ good: 16, poured: 20 }, ASSUMED, 0.9).expected).toBeNear(25 / 30, {
       relative: 1e-12, // arithmetic only
     });
+    // 5 % of beta(25, 5) lie below the interval, 5 % above it
+    const { low, high } = shrunkenYield({ good: 16, poured: 20 }, ASSUMED, 0.9);
+    expect(jstat.jStat.beta.cdf(low, 25, 5)).toBeNear(0.05, { absolute: 5e-7 }); // JSTAT has six digits
+    expect(jstat.jStat.beta.cdf(high, 25, 5)).toBeNear(0.95, { absolute: 5e-7 });
   });
 
   test.each([
