@@ -48,22 +48,32 @@ describe('the smallest change that saves a late order', () => {
     });
   });
 
-  test('first, at the cost of the other, when one mold serves two and no more is to be had', () => {
-    const day = demoDay();
-    const runs = ['1', '2'].map((name) => demoRun(name, { mold: 'Grub 2 in', pattern: name }));
-    const alone = PLANNER(day, [{ run: demoRun('1', { mold: 'Grub 2 in' }) }]);
-    const due = (alone.orders[0]?.finish ?? 0) + 300;
-    // Its weight keeps the second in front; the first could be in its place.
-    const orders = runs.map((run, place) => ({ run, due, weight: 1 + 49 * place }));
-    const { plan } = changesFor(day, orders);
-    expect(plan.orders.map(({ late }) => late > 0)).toEqual([true, false]);
-    // Hours and purchases are taken away: a planner that has only the order of things to change.
-    const before = { day, orders, plan, firstDay: '2026-11-30', packedBefore: 0 };
-    const changes = savingChanges(before, (changed, others) =>
-      PLANNER({ ...day, rules: changed.rules }, others),
-    );
-    expect(changes).toEqual([{ order: '1', change: { kind: 'first', later: ['2'] } }]);
-  });
+  test.each([
+    { colors: 'other colors', pattern: 'Two' },
+    { colors: 'the same colors, weighed after it', pattern: 'One' },
+  ])(
+    'first, at the cost of another of $colors, when one mold serves two and no more is to be had',
+    ({ pattern }) => {
+      const day = demoDay();
+      const patterns = ['One', pattern];
+      const work = { ...RUN.work, coloring: HOUR };
+      const runs = patterns.map((own, place) =>
+        demoRun(`${place + 1}`, { mold: 'Grub 2 in', pattern: own, work }),
+      );
+      const alone = PLANNER(day, [{ run: demoRun('1', { mold: 'Grub 2 in', work }) }]);
+      const due = (alone.orders[0]?.finish ?? 0) + 60;
+      // Its weight keeps the second in front; the first could be in its place.
+      const orders = runs.map((run, place) => ({ run, due: due - place, weight: 1 + 49 * place }));
+      const { plan } = changesFor(day, orders);
+      expect(plan.orders.map(({ late }) => late > 0)).toEqual([true, false]);
+      // Hours and purchases are taken away: a planner that has only the order of things to change.
+      const before = { day, orders, plan, firstDay: '2026-11-30', packedBefore: 0 };
+      const changes = savingChanges(before, (changed, others) =>
+        PLANNER({ ...day, rules: changed.rules }, others),
+      );
+      expect(changes).toEqual([{ order: '1', change: { kind: 'first', later: ['2'] } }]);
+    },
+  );
 
   test('a change that makes another order later does not count', () => {
     const outcomes = (lates: readonly number[]) => ({

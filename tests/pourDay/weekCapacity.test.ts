@@ -3,7 +3,7 @@ import { addCapacity } from '../../shared/money/books/overview/capacitySection.t
 import type { TabDraft } from '../../shared/money/books/overview/tabDraft.ts';
 import { type WeekCapacity, weekCapacity } from '../../shared/pourDay/weekCapacity.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
-import { HOUR } from '../day/dayPlan/demoDay.ts';
+import { DAY, HOUR } from '../day/dayPlan/demoDay.ts';
 import { dayBook } from './dayBook.ts';
 
 /** A Monday */
@@ -27,6 +27,12 @@ describe('the week ahead of the demo shop', () => {
     const rounds = plan.entries.filter(({ what }) => what === 'set on the plate');
     expect(sum(days.map((day) => day.rounds))).toBe(rounds.length);
     expect(days.flatMap(({ packed }) => packed).sort()).toEqual(['1007', '1008', '1009', '1010']);
+    days.forEach(({ packed }, place) => {
+      for (const name of packed) {
+        const finish = plan.orders.find(({ order }) => order === name)?.finish ?? Number.NaN;
+        expect(Math.floor(finish / DAY)).toBe(place);
+      }
+    });
     const bars = plan.bars.filter(({ kind }) => kind === 'person');
     expect(sum(days.map(({ work }) => work))).toBeNear(
       sum(bars.map(({ from, to, amount }) => ((to - from) * amount) / 100)),
