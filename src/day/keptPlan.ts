@@ -25,6 +25,8 @@ export function keepPlan({ asked, plan }: KeptPlan): void {
   const text = asciiJson(kept);
   const store = PropertiesService.getDocumentProperties();
   const parts = Math.ceil(text.length / PART);
+  // A run that ends in between leaves no plan rather than halves of two.
+  store.setProperty(KEY, '0');
   for (let part = 0; part < parts; part += 1)
     store.setProperty(`${KEY} ${part}`, text.slice(part * PART, (part + 1) * PART));
   for (const key of store.getKeys()) if (partOf(key) >= parts) store.deleteProperty(key);
