@@ -40,9 +40,12 @@ interface Parts {
 export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
   const runner = callRunner(addOn.code);
   let last: Promise<unknown> = Promise.resolve();
+  let isClosed = false;
 
   function enqueue(job: () => Promise<CallResult>): Promise<CallResult> {
-    const result = last.then(job);
+    const result = last.then((): CallResult | Promise<CallResult> =>
+      isClosed ? { kind: 'failure', message: 'The workbook was closed' } : job(),
+    );
     last = result;
     return result;
   }
@@ -84,7 +87,7 @@ export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
       const event = { range: rangeMark(sheet, box), ...(value !== undefined && { value }) };
       void trigger('onEdit', event).then((result) => {
         waiting.edits -= 1;
-        if (result.kind === 'failure') platform.log(`onEdit: ${result.message}`);
+        if (result.kind === 'failure' && !isClosed) platform.log(`onEdit: ${result.message}`);
       });
     },
     holdLock: () => {
@@ -94,7 +97,10 @@ export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
         if (platform.lock === other) platform.lock = undefined;
       };
     },
-    close: runner.close,
+    close: () => {
+      isClosed = true;
+      return runner.close();
+    },
   };
 }
 

@@ -69,6 +69,16 @@ describe('the edit trigger', () => {
     expect(lines).toHaveLength(2);
     expect(lines[0]).toMatch(/^onEdit: You do not have permission to call Ui\.alert/);
   });
+
+  test('what still waits when the workbook closes does not run', async () => {
+    const { host } = await openEdited();
+    host.type('Sheet1', 'A1', 'x');
+    host.type('Sheet1', 'A2', 'x');
+    const from = { window: 'w1', selection: { sheet: 'Sheet1', range: 'A1' } };
+    const late = host.call('onEdit', [], from);
+    await host.close();
+    expect(await late).toEqual({ kind: 'failure', message: 'The workbook was closed' });
+  });
 });
 
 describe('Range.sort', () => {
