@@ -150,6 +150,7 @@ async function quality(page: Page, panel: FrameLocator): Promise<void> {
   await panel.getByRole('button', { name: 'Read the selected row of Pour log' }).click();
   await panel.getByText('read.').waitFor();
   await shoot(page, 'causes');
+  await panel.getByRole('button', { name: 'Back to the plan' }).click();
   await page.setViewportSize({ width: 1400, height: 800 });
 }
 
