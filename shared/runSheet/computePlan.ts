@@ -1,18 +1,14 @@
 import type { Shop } from '../book/settings.ts';
-import { minutesOfWork, type WorkFacts, workTimes } from '../day/minutesOfWork.ts';
+import { minutesOfWork, workTimes } from '../day/minutesOfWork.ts';
 import { type BookIndex, nameKey, remember } from './bookIndex.ts';
 import type { OrderFacts } from './findOrder.ts';
-import { cookLimit, hardStop } from './materialLimits.ts';
-import type { Missing, OrderPlan, PiecesPlan, PlatePlan } from './plan.ts';
+import type { Missing, OrderPlan, PlatePlan } from './plan.ts';
+import { planAmounts } from './planAmounts.ts';
 import { planCoolDown } from './planCoolDown.ts';
-import { planCup } from './planCup.ts';
 import { planEnergy } from './planEnergy.ts';
-import { planLayers } from './planLayers.ts';
-import { planPieces } from './planPieces.ts';
 import { type PlateOutcome, planPlate } from './planPlate.ts';
 import { heatKey, planRound } from './planRound.ts';
 import { planWarnings } from './planWarnings.ts';
-import { shopGaps } from './shopGaps.ts';
 
 /** The figures of a plan whose facts are complete, or what contradicts itself. */
 export function computePlan(
@@ -20,26 +16,11 @@ export function computePlan(
   facts: OrderFacts,
 ): OrderPlan | { readonly kind: 'missing'; readonly missing: readonly Missing[] } {
   const { shop } = index.book;
-  const gaps = shopGaps(facts, shop);
-  if (gaps.length > 0) return { kind: 'missing', missing: gaps };
-  const planned = planPieces(index, facts);
-  if (planned.kind === 'unreachable')
-    return { kind: 'missing', missing: [noPieces(facts, planned.because)] };
-  const { pieces, evidence } = planned;
+  const amounts = planAmounts(index, facts);
+  if (amounts.kind === 'missing') return amounts;
+  const { pieces, evidence, layers, plastisolVolume, plastisolMass, cups, limits, work } = amounts;
+  const { cup, passes, heatUsed, ovenTime } = amounts.cup;
   const outcome = plateOutcome(index, facts);
-  const layers = planLayers(facts, pieces, shop);
-  const limits = remember(
-    index,
-    nameKey('limits', facts.pattern.name, facts.pattern.version),
-    () => ({
-      cookTemperature: cookLimit(facts, shop),
-      hardStop: hardStop(facts, shop),
-    }),
-  );
-  const { cup, passes, heatUsed, ovenTime } = planCup(facts, pieces, layers, {
-    ...shop,
-    cookTemperature: limits.cookTemperature,
-  });
   const { times, remedies } = planRound(index, facts, {
     outcome,
     passes,
@@ -50,18 +31,14 @@ export function computePlan(
     return own ? [{ ...plan, ...own, heatUsed: heatUsed[place] ?? 0 }] : [];
   });
   const plate = withClock(outcome, facts, shop);
-  const totals = {
-    plastisolVolume: layers.reduce((sum, { batch }) => sum + batch.totalVolume, 0),
-    plastisolMass: layers.reduce((sum, { batch }) => sum + batch.totalMass, 0),
-    cups: plans.reduce((sum, { cups }) => sum + cups, 0),
-  };
-  const work = workOf(facts, pieces, { cups: totals.cups, ovenTime }, shop);
   return {
     kind: 'plan',
     ...identity(facts, shop),
     pieces,
     layers: plans,
-    ...totals,
+    plastisolVolume,
+    plastisolMass,
+    cups,
     plate,
     ...cup,
     ...limits,
@@ -125,31 +102,4 @@ function withClock(outcome: PlateOutcome, facts: OrderFacts, shop: Shop): OrderP
   if (firstPour === undefined) return waiting;
   const readyAt = firstPour - shop.readyWait / 60;
   return { ...waiting, readyAt, onAt: readyAt - plate.heatUp / 60 };
-}
-
-function noPieces({ row, pattern, mold }: OrderFacts, because: string): Missing {
-  return {
-    sheet: 'Orders',
-    row: row.row,
-    heading: 'Quantity',
-    text: `no number of pieces of ${pattern.name} in ${mold.name} is enough: ${because}`,
-  };
-}
-
-function workOf(
-  facts: OrderFacts,
-  pieces: PiecesPlan,
-  { cups, ovenTime }: { readonly cups: number; readonly ovenTime: number },
-  shop: Shop,
-): WorkFacts {
-  return {
-    setUpTime: shop.setUpTime,
-    colorTime: shop.colorTime,
-    cups,
-    pourSeconds: facts.mold.pourSeconds,
-    pieces: pieces.toPour,
-    layers: facts.pattern.layers.length,
-    cookingTime: ovenTime,
-    finishTime: shop.finishTime,
-  };
 }

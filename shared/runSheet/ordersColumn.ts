@@ -1,12 +1,15 @@
 import type { Book } from '../book/book.ts';
 import { headingOf } from '../book/heading.ts';
 import { ORDERS } from '../book/tables/orders.ts';
+import { minutesOfWork } from '../day/minutesOfWork.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
 import { fromEngine } from '../units/convert.ts';
-import { MEASURES } from '../units/measures.ts';
+import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { indexBook } from './bookIndex.ts';
+import { type BookIndex, indexBook, type OrderRow } from './bookIndex.ts';
+import { findOrder } from './findOrder.ts';
 import type { Missing, OrderPlan, PlanResult } from './plan.ts';
+import { planAmounts } from './planAmounts.ts';
 import { planRow } from './planOrder.ts';
 import { rounded } from './say.ts';
 import { plateOnText } from './sections/plateSection.ts';
@@ -24,6 +27,22 @@ export const ORDERS_COLUMNS = [
 
 type OrdersColumn = (typeof ORDERS_COLUMNS)[number];
 
+/** What these say of an order; no plate is heated for them, which takes nearly all of a plan's time. */
+const AMOUNTS = {
+  'pieces to pour': ({ pieces }: Amounts) => pieces.toPour,
+  rounds: ({ pieces }: Amounts) => pieces.rounds,
+  plastisol: ({ plastisolVolume }: Amounts, system: UnitSystem) =>
+    oneTenth(fromEngine(plastisolVolume, MEASURES.liquidVolume[system])),
+  cups: ({ cups }: Amounts) => cups,
+  'minutes of work': ({ work }: Amounts) => rounded(minutesOfWork(work), 1, 'up'),
+} satisfies { readonly [Column in OrdersColumn]?: unknown };
+
+type Amounts = Extract<ReturnType<typeof planAmounts>, { readonly kind: 'amounts' }>;
+
+type AmountColumn = keyof typeof AMOUNTS;
+
+type HeatColumn = Exclude<OrdersColumn, AmountColumn>;
+
 type Shown = string | number;
 
 /**
@@ -40,9 +59,23 @@ export function ordersColumn(
   const wanted = requireChoice(column, 'column', ORDERS_COLUMNS);
   const index = indexBook(book);
   const cells: Shown[] = Array.from({ length: Math.max(0, rowsOnSheet - 1) }, () => '');
-  for (const row of book.orders) cells[row.row - 2] = shown(planRow(index, row), wanted);
+  for (const row of book.orders)
+    cells[row.row - 2] = isAmount(wanted)
+      ? amountOf(index, row, wanted)
+      : shown(planRow(index, row), wanted);
   while (cells.length > 0 && cells[cells.length - 1] === '') cells.pop();
   return [[ordersHeading(wanted, book)], ...cells.map((cell) => [cell] as const)];
+}
+
+function isAmount(column: OrdersColumn): column is AmountColumn {
+  return column in AMOUNTS;
+}
+
+function amountOf(index: BookIndex, row: OrderRow, column: AmountColumn): Shown {
+  const found = findOrder(index, row);
+  if (found.kind === 'missing') return '';
+  const amounts = planAmounts(index, found.facts);
+  return amounts.kind === 'missing' ? '' : AMOUNTS[column](amounts, index.book.shop.units);
 }
 
 function ordersHeading(column: OrdersColumn, { shop }: Book): string {
@@ -54,25 +87,15 @@ function ordersHeading(column: OrdersColumn, { shop }: Book): string {
   return column === 'plastisol' ? `${heading} (${unit})` : heading;
 }
 
-function shown(plan: PlanResult, column: OrdersColumn): Shown {
+function shown(plan: PlanResult, column: HeatColumn): Shown {
   if (plan.kind === 'plan') return figureOf(plan, column);
   return column === 'warnings' ? plan.missing.map(missingText).join('; ') : '';
 }
 
-function figureOf(plan: OrderPlan, column: OrdersColumn): Shown {
+function figureOf(plan: OrderPlan, column: HeatColumn): Shown {
   switch (column) {
-    case 'pieces to pour':
-      return plan.pieces.toPour;
-    case 'rounds':
-      return plan.pieces.rounds;
-    case 'plastisol':
-      return oneTenth(fromEngine(plan.plastisolVolume, MEASURES.liquidVolume[plan.system]));
-    case 'cups':
-      return plan.cups;
     case 'plate on':
       return plan.plate.kind === 'reachable' ? plateOnText(plan, plan.plate) : '';
-    case 'minutes of work':
-      return rounded(plan.minutesOfWork, 1, 'up');
     case 'warnings':
       return plan.warnings.map((warning) => warning.text).join(' ');
   }

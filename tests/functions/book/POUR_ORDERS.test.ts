@@ -52,6 +52,10 @@ describe('POUR_ORDERS', () => {
     const plans = ['2041', '2042', '2043'].map((order) => planOrder(demoBook(), order));
     const pieces = plans.map((plan) => (plan.kind === 'plan' ? [plan.pieces.toPour] : ['']));
     expect(column('pieces to pour').slice(1)).toEqual(pieces);
+    const rounds = plans.map((plan) => (plan.kind === 'plan' ? [plan.pieces.rounds] : ['']));
+    expect(column('rounds').slice(1)).toEqual(rounds);
+    const cups = plans.map((plan) => (plan.kind === 'plan' ? [plan.cups] : ['']));
+    expect(column('cups').slice(1)).toEqual(cups);
     const work = plans.map((plan) =>
       plan.kind === 'plan' ? [Math.ceil(plan.minutesOfWork)] : [''],
     );
