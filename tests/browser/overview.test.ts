@@ -1,9 +1,8 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildAddOn } from '../../scripts/build/buildAddOn.ts';
 import { fillBook } from '../../workbench/server/fillBook.ts';
 import { type OpenWorkbench, openWorkbench, PATIENCE, select } from './openWorkbench.ts';
 
@@ -16,7 +15,7 @@ let page: Page;
 
 beforeAll(async () => {
   dist = mkdtempSync(join(tmpdir(), 'poursmith-overview-'));
-  await buildAddOn(dist);
+  cpSync('dist', dist, { recursive: true }); // built before all tests
   workbench = await openWorkbench(dist, (host) => fillBook(host, 'demo', () => {}));
   page = await workbench.window();
 }, PATIENCE);

@@ -1,9 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildAddOn } from '../../scripts/build/buildAddOn.ts';
 import { fillBook } from '../../workbench/server/fillBook.ts';
 import { type OpenWorkbench, openWorkbench, PATIENCE, settled, type } from './openWorkbench.ts';
 
@@ -14,7 +13,7 @@ let panel: FrameLocator;
 
 beforeAll(async () => {
   dist = mkdtempSync(join(tmpdir(), 'poursmith-day-'));
-  await buildAddOn(dist);
+  cpSync('dist', dist, { recursive: true }); // built before all tests
   workbench = await openWorkbench(dist, (host) => fillBook(host, 'demo', () => {}));
   page = await workbench.window();
   panel = page.frameLocator('#sidebar iframe');

@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { HOSTILE } from '../runSheet/hostile.ts';
 import { openBrowser, openPanel } from './openPanel.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -12,7 +12,7 @@ let book: DemoBook;
 let browser: Browser;
 
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist);
   browser = await openBrowser();
 }, 180_000);

@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { openBrowser, openPanel } from './openPanel.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -12,7 +12,7 @@ let browser: Browser;
 let clock = new Date('2026-12-01T14:00:00Z');
 
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist, 'America/Denver', () => clock);
   browser = await openBrowser();
 }, 180_000);

@@ -1,9 +1,6 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { buildCode } from '../../scripts/build/buildCode.ts';
-import { buildDataPages } from '../../scripts/build/buildDataPages.ts';
-import { buildPage } from '../../scripts/build/buildPage.ts';
 import type { AnswerOf, Verb } from '../../shared/verbs/verbs.ts';
 import type { CallResult, Host, UiRequest } from '../../workbench/host/Host.ts';
 import { openHost } from '../../workbench/host/openHost.ts';
@@ -25,26 +22,10 @@ interface Place {
   readonly range?: string;
 }
 
-/** Builds the add-on with its pages once; `remove` takes the folder away. */
-export async function buildAddOn(): Promise<{
-  readonly dist: string;
-  readonly remove: () => void;
-}> {
+/** A folder of its own with the built add-on; `remove` takes it away. */
+export function copyAddOn(): { readonly dist: string; readonly remove: () => void } {
   const dist = mkdtempSync(join(tmpdir(), 'poursmith-verbs-'));
-  await buildCode(join(dist, 'Code.js'));
-  for (const name of [
-    'Sidebar',
-    'RunSheet',
-    'Heat',
-    'Purchases',
-    'Quote',
-    'Quality',
-    'Causes',
-    'PourDay',
-  ])
-    await buildPage(`sidebar/${name}.html`, join(dist, `${name}.html`));
-  await buildDataPages(dist);
-  copyFileSync('appsscript.json', join(dist, 'appsscript.json'));
+  cpSync('dist', dist, { recursive: true }); // built before all tests
   return { dist, remove: () => rmSync(dist, { recursive: true }) };
 }
 

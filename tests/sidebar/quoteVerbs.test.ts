@@ -5,14 +5,14 @@ import { QUOTES } from '../../shared/book/tables/quotes.ts';
 import type { QuoteValues } from '../../shared/money/quote/quoteFields.ts';
 import type { AnswerOf, PayloadOf } from '../../shared/verbs/verbs.ts';
 import { HOSTILE } from '../runSheet/hostile.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;
 
 /** One book for all, on 2026-12-01; each test says what it adds to it. Orders end in row 13 with order 1012, which is asked for. */
 beforeAll(async () => {
-  const built = await buildAddOn();
+  const built = copyAddOn();
   remove = built.remove;
   book = await openDemoBook(built.dist);
 }, 120_000);

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vit
 import { columnLetters } from '../../shared/book/ordersFormula.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { HOSTILE } from '../runSheet/hostile.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -10,7 +10,7 @@ let book: DemoBook;
 
 /** One book for all: opening and filling one takes seconds. Each test says what it adds to it. */
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist);
 }, 120_000);
 

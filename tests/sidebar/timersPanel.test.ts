@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { openBrowser, openPanel } from './openPanel.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -10,7 +10,7 @@ let book: DemoBook;
 let browser: Browser;
 
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist);
   browser = await openBrowser();
 }, 180_000);

@@ -1,14 +1,14 @@
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { columnLetters } from '../../shared/book/ordersFormula.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;
 
 /** One book for all: opening and filling one takes seconds. Each test says what it adds to it. */
 beforeAll(async () => {
-  const built = await buildAddOn();
+  const built = copyAddOn();
   remove = built.remove;
   book = await openDemoBook(built.dist);
 }, 120_000);

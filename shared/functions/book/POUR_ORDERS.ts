@@ -1,7 +1,6 @@
-import { type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
 import { ORDERS_COLUMNS, ordersColumn } from '../../runSheet/ordersColumn.ts';
 import type { TableFunction } from '../defineFunction.ts';
-import { sheetParameter } from './sheetParameter.ts';
+import { PLAN_SHEETS, readPlanSheets } from './planSheets.ts';
 
 /** One computed column of *Orders*, heading and all rows, from the whole book. */
 export const POUR_ORDERS: TableFunction = {
@@ -16,14 +15,7 @@ export const POUR_ORDERS: TableFunction = {
       choices: ORDERS_COLUMNS,
       about: 'Which column, by its heading without the unit.',
     },
-    orders: sheetParameter('Orders'),
-    molds: sheetParameter('Molds'),
-    patterns: sheetParameter('Patterns'),
-    doses: sheetParameter('Doses'),
-    materials: sheetParameter('Materials'),
-    plates: sheetParameter('Plates'),
-    pourLog: sheetParameter('Pour log'),
-    shop: sheetParameter('Shop'),
+    ...PLAN_SHEETS,
   },
   returns: [
     {
@@ -36,10 +28,7 @@ export const POUR_ORDERS: TableFunction = {
   notes:
     'The plan behind the run sheet, row by row. Units are those of the sheet Shop. Where something is missing the figures stay blank and Warnings says what and where.',
   compute: (ranges, choices) => {
-    const cells: Record<string, BookCells['shop']> = { shop: ranges['shop'] ?? [] };
-    for (const key of PLAN_TABLES) cells[key] = ranges[key] ?? [];
-    const { length } = cells['orders'] ?? [];
-    // shop and every plan table were just set
-    return ordersColumn(readBook(cells as BookCells), choices['column'] ?? '', length);
+    const { length } = ranges['orders'] ?? [];
+    return ordersColumn(readPlanSheets(ranges), choices['column'] ?? '', length);
   },
 };

@@ -1,7 +1,6 @@
-import { MONEY_TABLES, type MoneyCells, readMoneyBook } from '../../book/moneyBook.ts';
 import { SHORT_CELLS, shortCells } from '../../money/stock/shortCells.ts';
 import type { TableFunction } from '../defineFunction.ts';
-import { sheetParameter } from './sheetParameter.ts';
+import { MONEY_SHEETS, readMoneySheets } from './planSheets.ts';
 
 /** What to buy for the open orders, from the whole book. */
 export const POUR_SHORT: TableFunction = {
@@ -10,16 +9,7 @@ export const POUR_SHORT: TableFunction = {
   family: 'book',
   about: 'What to buy: materials that the open orders outrun, and those at their reorder point.',
   params: {
-    orders: sheetParameter('Orders'),
-    molds: sheetParameter('Molds'),
-    patterns: sheetParameter('Patterns'),
-    doses: sheetParameter('Doses'),
-    materials: sheetParameter('Materials'),
-    plates: sheetParameter('Plates'),
-    pourLog: sheetParameter('Pour log'),
-    supplies: sheetParameter('Supplies'),
-    stockMoves: sheetParameter('Stock moves'),
-    shop: sheetParameter('Shop'),
+    ...MONEY_SHEETS,
     which: {
       kind: 'choice',
       choices: SHORT_CELLS,
@@ -39,9 +29,6 @@ export const POUR_SHORT: TableFunction = {
     'Open orders by due date, each with what its plan takes less what was used for it already. Packs cover the orders and bring what is left above the reorder point. An order without a plan, or a material that cannot be counted, stands at the end with its reason.',
   readsDays: true,
   compute: (ranges, choices) => {
-    const cells: Record<string, MoneyCells['shop']> = { shop: ranges['shop'] ?? [] };
-    for (const key of MONEY_TABLES) cells[key] = ranges[key] ?? [];
-    // shop and every table were just set
-    return shortCells(readMoneyBook(cells as MoneyCells), choices['which'] ?? '');
+    return shortCells(readMoneySheets(ranges), choices['which'] ?? '');
   },
 };

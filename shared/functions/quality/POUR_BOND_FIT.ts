@@ -1,6 +1,5 @@
-import { type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
 import { BOND_CELLS, bondCells } from '../../outcomes/bondCells.ts';
-import { sheetParameter } from '../book/sheetParameter.ts';
+import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
 import type { TableFunction } from '../defineFunction.ts';
 
 /** The shop's own bond temperature, from the whole book. */
@@ -16,14 +15,7 @@ export const POUR_BOND_FIT: TableFunction = {
       about: 'The fitted figure, or one row for each torn joint for the sheet’s own charts.',
       default: 'fit',
     },
-    orders: sheetParameter('Orders'),
-    molds: sheetParameter('Molds'),
-    patterns: sheetParameter('Patterns'),
-    doses: sheetParameter('Doses'),
-    materials: sheetParameter('Materials'),
-    plates: sheetParameter('Plates'),
-    pourLog: sheetParameter('Pour log'),
-    shop: sheetParameter('Shop'),
+    ...PLAN_SHEETS,
   },
   returns: [
     {
@@ -36,9 +28,6 @@ export const POUR_BOND_FIT: TableFunction = {
   notes:
     'Contact temperatures come from the layer solver, run on each row’s own readings; the chance to bond is a logistic curve of them, fitted by Firth’s method, with 90 % limits from the penalized profile. Six joints and two of each outcome at least; with one outcome only it gives a limit in words. The last 300 tested rows; not those of two-piece molds. The panel puts the figure in use and takes it back.',
   compute: (ranges, choices) => {
-    const cells: Record<string, BookCells['shop']> = { shop: ranges['shop'] ?? [] };
-    for (const key of PLAN_TABLES) cells[key] = ranges[key] ?? [];
-    // shop and every plan table were just set
-    return bondCells(readBook(cells as BookCells), choices['what'] ?? '');
+    return bondCells(readPlanSheets(ranges), choices['what'] ?? '');
   },
 };

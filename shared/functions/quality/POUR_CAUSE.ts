@@ -1,6 +1,5 @@
-import { type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
 import { causeCells, LAST_BAD } from '../../outcomes/causeCells.ts';
-import { sheetParameter } from '../book/sheetParameter.ts';
+import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
 import type { TableFunction } from '../defineFunction.ts';
 
 /** What went wrong in a run, from the whole book. */
@@ -14,14 +13,7 @@ export const POUR_CAUSE: TableFunction = {
       kind: 'text',
       about: `A run of Pour log, or ${LAST_BAD}: the last round that came out bad.`,
     },
-    orders: sheetParameter('Orders'),
-    molds: sheetParameter('Molds'),
-    patterns: sheetParameter('Patterns'),
-    doses: sheetParameter('Doses'),
-    materials: sheetParameter('Materials'),
-    plates: sheetParameter('Plates'),
-    pourLog: sheetParameter('Pour log'),
-    shop: sheetParameter('Shop'),
+    ...PLAN_SHEETS,
   },
   returns: [
     {
@@ -34,9 +26,6 @@ export const POUR_CAUSE: TableFunction = {
   notes:
     'Each round is solved anew from its own mold top, cup temperatures and gaps; a cause is named only where a figure lies outside its limit. In two-piece molds the joints are not judged. It is a likely cause, not a proof. Hot metal and plastisol burn: raise heat in small steps, stay below the hard stop.',
   compute: (ranges, choices) => {
-    const cells: Record<string, BookCells['shop']> = { shop: ranges['shop'] ?? [] };
-    for (const key of PLAN_TABLES) cells[key] = ranges[key] ?? [];
-    // shop and every plan table were just set
-    return causeCells(readBook(cells as BookCells), choices['run'] ?? '');
+    return causeCells(readPlanSheets(ranges), choices['run'] ?? '');
   },
 };

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -9,7 +9,7 @@ let clock = new Date('2026-12-01T14:00:00Z');
 
 /** One book for all tests, in their order: opening and filling one takes seconds. */
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist, 'America/Denver', () => clock);
 }, 120_000);
 

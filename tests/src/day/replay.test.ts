@@ -6,7 +6,7 @@ import type { ReplanAnswer } from '../../../shared/verbs/dayVerbs.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
 import { brokenDay } from '../../day/dayPlan/brokenDay.ts';
 import { HOUR } from '../../day/dayPlan/demoDay.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
 
 let dist = '';
 let remove = () => {};
@@ -16,7 +16,7 @@ const MIDNIGHT = Date.parse('2026-12-01T07:00:00Z');
 let clock = new Date(MIDNIGHT + 7 * HOUR * 1000);
 
 beforeAll(async () => {
-  ({ dist, remove } = await buildAddOn());
+  ({ dist, remove } = copyAddOn());
   book = await openDemoBook(dist, 'America/Denver', () => clock);
 }, 120_000);
 

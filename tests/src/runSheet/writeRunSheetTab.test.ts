@@ -1,12 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;
 
 /** The built add-on in one workbook for all: opening and filling it takes seconds. */
 beforeAll(async () => {
-  const built = await buildAddOn();
+  const built = copyAddOn();
   remove = built.remove;
   book = await openDemoBook(built.dist);
 }, 120_000);

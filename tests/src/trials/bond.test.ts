@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;
 
 beforeAll(async () => {
-  const built = await buildAddOn();
+  const built = copyAddOn();
   remove = built.remove;
   book = await openDemoBook(built.dist);
 }, 120_000);

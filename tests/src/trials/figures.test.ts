@@ -3,14 +3,14 @@ import { headingOf } from '../../../shared/book/heading.ts';
 import { columnLetters } from '../../../shared/book/ordersFormula.ts';
 import { TABLES, type TableKey } from '../../../shared/book/tables.ts';
 import type { AnswerOf } from '../../../shared/verbs/verbs.ts';
-import { buildAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;
 
 /** One book for all: each test leaves the figures as it found them. */
 beforeAll(async () => {
-  const built = await buildAddOn();
+  const built = copyAddOn();
   remove = built.remove;
   book = await openDemoBook(built.dist);
 }, 120_000);

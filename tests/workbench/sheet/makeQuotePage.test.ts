@@ -1,9 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium as playwright } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { buildAddOn } from '../../../scripts/build/buildAddOn.ts';
 import { chromium } from '../../../scripts/chromium.ts';
 import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
@@ -17,7 +16,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   dist = mkdtempSync(join(tmpdir(), 'poursmith-quote-'));
-  await buildAddOn(dist);
+  cpSync('dist', dist, { recursive: true }); // built before all tests
   host = await openHost({ dist, timeZone: 'Etc/UTC' });
   await fillBook(host, 'demo', () => {});
   browser = await playwright.launch(await chromium());
