@@ -113,8 +113,9 @@ function cellElement(cell: SheetCell): PlainElement {
   switch (cell.kind) {
     case 'text':
       return element('span', cell.size ? `value ${cell.size}` : 'value', [
-        cell.text,
-        ...(cell.note === undefined ? [] : [element('span', 'note', [cell.note])]),
+        ...(cell.note === undefined
+          ? [cell.text]
+          : [element('span', 'whole', [cell.text]), element('span', 'note', [cell.note])]),
       ]);
     case 'boxes':
       return element(

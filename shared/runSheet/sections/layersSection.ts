@@ -12,7 +12,7 @@ export function layersSection(plan: OrderPlan): SheetSection {
   const table: SheetBlock = {
     kind: 'table',
     headings: ['Layer', 'Fill to', 'Cup at', 'First cavity', 'Not before', 'Not after'],
-    widths: [22, 15, 17, 22, 30, 30],
+    widths: [19, 15, 16, 21, 37, 28],
     rows: plan.layers.map((layer, index) => plannedCells(layer, plan, plan.detail?.layers[index])),
   };
   return {
