@@ -5,7 +5,8 @@ import { InputError } from '../../errors/InputError.ts';
 import { nameKey, type OrderRow, problemsAt } from '../../runSheet/bookIndex.ts';
 import type { Missing } from '../../runSheet/plan.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
-import { shareMinor, toMinor } from '../minorUnits.ts';
+import { toMinor } from '../minorUnits.ts';
+import { salesTaxOn } from '../price/salesTaxOn.ts';
 import { soldAt } from '../price/soldAt.ts';
 import { priceTerms } from '../priceTerms.ts';
 import type { Ledger } from '../stock/ledgerTypes.ts';
@@ -62,7 +63,7 @@ function invoiceOf({ shop }: Pick<BooksBook, 'shop'>, { record }: OrderRow) {
   const terms = priceTerms(shop, record, 'known pattern');
   const { goods, excise, net } = soldAt(record.priceAgreed ?? 0, 0, terms);
   const shipping = toMinor(terms.shipping, shop.currency, 'shipping');
-  const salesTax = shareMinor(goods + excise.added, terms.salesTaxRate);
+  const salesTax = salesTaxOn(goods, excise, terms);
   return {
     goods,
     excise,

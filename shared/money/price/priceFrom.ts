@@ -5,6 +5,7 @@ import { gainOf } from './marginMarkup.ts';
 import { piecePrice } from './piecePrice.ts';
 import type { NoPrice, Price, PriceTerms } from './price.ts';
 import { priceLines } from './priceLines.ts';
+import { salesTaxOn } from './salesTaxOn.ts';
 import { stepMinor } from './stepMinor.ts';
 
 /**
@@ -48,7 +49,7 @@ export function priceFrom(
   const goods = beforeMinimum + minimum;
   const excise = exciseLine(goods, terms.excise);
   const shipping = toMinor(terms.shipping, currency, 'shipping');
-  const salesTax = shareMinor(goods + excise.added, terms.salesTaxRate);
+  const salesTax = salesTaxOn(goods, excise, terms);
   const charges = { rush, colorMatch, discount, minimum, excise: excise.added, shipping, salesTax };
   const lines = priceLines({ pieces, perPiece, subtotal, ...charges }, terms);
   const total = lines.reduce((sum, line) => sum + line.minor, 0);
