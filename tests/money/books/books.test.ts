@@ -120,8 +120,9 @@ describe('the books add up to the smallest unit', () => {
       fc.property(ORDERS, ORDERS, (before, after) => {
         const book = booksBook({ orders: before });
         const months = books(book, DAY).months.map(({ month }) => month);
+        const over = months.filter((month) => month < DAY.slice(0, 7));
         const rows: ClosedMonthRecord[] = [];
-        for (const month of months.slice(0, 3))
+        for (const month of over.slice(0, 3))
           rows.push(closedRow(booksBook({ orders: before, closedMonths: rows }), month, DAY));
         const now = books(booksBook({ orders: after, closedMonths: rows }), DAY);
         for (const key of MONEY) {
