@@ -3,7 +3,7 @@ import { individualsChart } from '../quality/charts/individualsChart.ts';
 import { SETTLED } from '../quality/charts/pChart.ts';
 import { nameKey } from '../runSheet/bookIndex.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import { type LoggedRound, namesOf } from './loggedRounds.ts';
+import { inScope, type LoggedRound, namesOf } from './loggedRounds.ts';
 import { MOST_POINTS } from './shareChart.ts';
 import { ruleName, signalWords } from './signalWords.ts';
 
@@ -52,9 +52,10 @@ export function weightChart(
   };
 }
 
-/** The mold that was weighed last, which is shown where none is chosen. */
+/** Of the molds with enough weighed pieces for a chart the one that was weighed last, which is shown where none is chosen. */
 export function lastWeighed(rounds: readonly LoggedRound[]): string | undefined {
   const weighed = rounds.filter(({ weights }) => weights.length > 0);
-  const names = namesOf([...weighed].reverse(), 'mold');
-  return names[0];
+  return namesOf([...weighed].reverse(), 'mold').find(
+    (mold) => inScope(weighed, { mold }).flatMap(({ weights }) => weights).length >= 2,
+  );
 }
