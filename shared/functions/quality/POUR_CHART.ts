@@ -48,7 +48,7 @@ export const POUR_CHART: TableFunction = {
     },
   ],
   notes:
-    'p-chart with three standard deviations and the four run rules of the Western Electric handbook (beyond a limit; two of three beyond two, four of five beyond one standard deviation; eight in a row on one side). Where few pieces make a rule likelier than 1 in 100 by luck alone it gives no signal. Rows that another row corrects do not count.',
+    'p-chart with three standard deviations and the four run rules of the Western Electric handbook (beyond a limit; two of three beyond two, four of five beyond one standard deviation; eight in a row on one side). Where luck alone (binomial) puts a point as far out, or breaks another rule, more often than 1 in 100, there is no signal. Rows that another row corrects do not count.',
   readsDays: true,
   compute: (ranges, choices) => {
     const { rows: pourLog } = readTable(TABLES.pourLog, ranges['pourLog'] ?? []);

@@ -44,8 +44,8 @@ export interface Signal {
 }
 
 /**
- * Each rule by itself gives a false alarm at 1.4 to 3.9 of 1,000 places when the points are normal. Where few pieces make it more
- * likely than this, breaking the rule says too little and is no signal.
+ * Each rule by itself gives a false alarm at 1.4 to 3.9 of 1,000 places when the points are normal. Where few pieces make a point
+ * as far out, or a run that breaks a rule at its place, more likely than this, it says too little and is no signal.
  */
 const MOST_LUCK = 0.01;
 
