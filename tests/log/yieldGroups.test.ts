@@ -54,7 +54,7 @@ describe('yieldGroups', () => {
   });
 
   test('by layers takes the highest with a pour or a gap before it, upward', () => {
-    const rows = [{ pour1: 330, pour3: 331 }, { pour1: 330 }, { gap12: 0.5 }, { pour2: 330 }, {}];
+    const rows = [{}, { pour1: 330, pour3: 331 }, { pour1: 330 }, { gap12: 0.5 }, { pour2: 330 }];
     expect(lines('layers', rows)).toEqual([
       ['1', 1, 10, 9],
       ['2', 2, 20, 18],
@@ -64,7 +64,7 @@ describe('yieldGroups', () => {
   });
 
   test('by mold top takes bands of 20 °F, the lower end included, upward', () => {
-    const rows = [{ moldTop: 220 }, { moldTop: 219 }, { moldTop: 80 }, { moldTop: 200 }, {}];
+    const rows = [{ moldTop: 220 }, { moldTop: 219 }, {}, { moldTop: 80 }, { moldTop: 200 }];
     expect(lines('mold top', rows)).toEqual([
       ['80 to 100 °F', 1, 10, 9],
       ['200 to 220 °F', 2, 20, 18],
@@ -91,6 +91,16 @@ describe('yieldGroups', () => {
       }),
       { numRuns: 100 },
     );
+  });
+
+  test('160 °F kept as 71.1111111111111 °C, a binary digit short, stays in the band from 160 °F', () => {
+    const { pourLog } = logBook({ pourLog: [SOUND] });
+    const short = pourLog.map(({ row, record }) => ({
+      row,
+      record: { ...record, moldTop: 71.1111111111111 },
+    }));
+    const [band] = yieldGroups(short, 'mold top', 'US').groups;
+    expect(band?.group).toBe('160 to 180 °F');
   });
 
   test('by month takes year and month of the day logged, over the end of a year', () => {

@@ -89,6 +89,7 @@ describe('lastWeighed', () => {
       { weights: [0.01, 0.01] },
       { mold: 'Worm', weights: [0.01, 0.01] },
       { mold: 'Frog' },
+      {}, // the mold of the first round again, not weighed
     );
     expect(lastWeighed(rounds)).toBe('Worm');
   });

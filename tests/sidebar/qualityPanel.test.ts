@@ -138,15 +138,16 @@ describe('the quality of the panel', () => {
       expect(await focused(page)).toBe(id);
     }
     await page.focus('#look-mold');
-    await page.keyboard.press('r');
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => page.inputValue('#look-mold')).toBe('Round stick 5 in');
     expect(await idle(page)).toBe('Done: Log read: 19 rounds.');
     expect(await focused(page)).toBe('look-mold');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     await page.keyboard.press('ArrowDown');
+    await expect.poll(() => page.inputValue('#look-points')).toBe('runs');
     expect(await idle(page)).toBe('Done: Log read: 19 rounds.');
     expect(await focused(page)).toBe('look-points');
-    expect(await page.inputValue('#look-points')).toBe('runs');
     expect(await page.inputValue('#look-mold')).toBe('Round stick 5 in');
     expect(await page.locator(HEADINGS).nth(4).textContent()).toBe('Bad pieces, Round stick 5 in');
     // what was asked for stays when the log is read again
@@ -220,7 +221,10 @@ describe('the quality of the panel', () => {
     const { page } = await openQuality({ answers: { qualityFor: hostile } });
     // an option without a value of its own would lose the blanks of its text
     expect(await page.locator('#look-mold option').last().getAttribute('value')).toBe(name);
-    expect(await page.textContent('#view')).toContain(name);
+    expect(await page.locator('#view ol strong').allTextContents()).toEqual([`Mold ${name}: `]);
+    expect(await page.locator(HEADINGS).last().textContent()).toBe(name);
+    expect(await page.textContent('#view ul li')).toContain(name);
+    expect(await page.textContent('#view .empty')).toBe(name);
     expect(await page.locator('#view img, #view script, #view svg svg, #view b').count()).toBe(0);
   });
 
