@@ -36,6 +36,8 @@ export type YieldCurve =
     };
 
 const CONFIDENCE = 0.95;
+/** Readings that lie within this of each other are one temperature: no probe tells them apart [K]. */
+const TELLS_APART = 0.01;
 /** Points of the curve, the lowest and the highest reading among them. */
 const POINTS = 41;
 
@@ -56,6 +58,9 @@ export function yieldCurve(rounds: readonly ReadRound[]): YieldCurve {
     requireNumber(good, 'good', { atLeast: 0, atMost: poured, whole: true });
   }
   if (rounds.length < 2) return { kind: 'no curve', because: 'fewer than two rounds' };
+  const tops = rounds.map(({ moldTop }) => moldTop);
+  if (Math.max(...tops) - Math.min(...tops) < TELLS_APART)
+    return { kind: 'no curve', because: 'one temperature' };
   const points = rounds.map(({ moldTop, poured, good }) => ({
     at: moldTop,
     passed: good,
