@@ -1,5 +1,5 @@
+import { dayAfter } from '../book/daysBetween.ts';
 import type { DayEntry, DayTimetable } from '../day/dayPlan/dayTimetable.ts';
-import { dayAfter } from '../money/books/daysBetween.ts';
 import { type PausePoint, pausePoints } from '../runSheet/sections/checklists.ts';
 import type { ChecklistRow } from './checklistRow.ts';
 import { type DayFrame, dayOf } from './dayMoment.ts';

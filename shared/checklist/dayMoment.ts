@@ -1,5 +1,5 @@
 import { formatClock } from '../book/clock.ts';
-import { dayAfter } from '../money/books/daysBetween.ts';
+import { dayAfter } from '../book/daysBetween.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 const DAY = 86_400;

@@ -1,4 +1,4 @@
-import { dayAfter, daysBetween } from '../money/books/daysBetween.ts';
+import { dayAfter, daysBetween } from '../book/daysBetween.ts';
 import { type ShareTrend, shareTrend } from '../quality/charts/shareTrend.ts';
 import { yieldRate } from '../quality/yieldRate.ts';
 import type { LoggedRound } from './loggedRounds.ts';

@@ -1,7 +1,7 @@
 import type { DayBook } from '../book/dayBook.ts';
+import { daysBetween } from '../book/daysBetween.ts';
 import type { PlateRecord } from '../book/tables.ts';
 import type { DayOrder } from '../day/dayPlan/shopDay.ts';
-import { daysBetween } from '../money/books/daysBetween.ts';
 import { indexBook, nameKey } from '../runSheet/bookIndex.ts';
 import type { OrderPlan } from '../runSheet/plan.ts';
 import { planRow } from '../runSheet/planOrder.ts';

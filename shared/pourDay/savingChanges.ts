@@ -1,7 +1,7 @@
+import { dayAfter } from '../book/daysBetween.ts';
 import { withOneMore } from '../day/dayPlan/oneMore.ts';
 import type { DayPlan } from '../day/dayPlan/planDay.ts';
 import type { DayOrder, ShopDay } from '../day/dayPlan/shopDay.ts';
-import { dayAfter } from '../money/books/daysBetween.ts';
 
 const DAY = 86_400;
 /** Everybody longer by so much, the least first [s]. */

@@ -1,9 +1,9 @@
 import type { DayBook } from '../book/dayBook.ts';
+import { dayAfter } from '../book/daysBetween.ts';
 import { type DayPlan, planDay } from '../day/dayPlan/planDay.ts';
 import type { ShopDay } from '../day/dayPlan/shopDay.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
-import { dayAfter } from '../money/books/daysBetween.ts';
 import { dayEffort, SEED } from './dayEffort.ts';
 import { dayOrders, type LeftOut, openOrders } from './dayOrders.ts';
 import { dayShop } from './dayShop.ts';

@@ -1,6 +1,6 @@
 import { parseClock } from '../../shared/book/clock.ts';
+import { dayAfter, daysBetween } from '../../shared/book/daysBetween.ts';
 import { dayOf } from '../../shared/checklist/dayMoment.ts';
-import { dayAfter, daysBetween } from '../../shared/money/books/daysBetween.ts';
 
 const DAY = 86_400;
 const FORM = 'yyyy-MM-dd HH:mm:ss';

@@ -1,11 +1,11 @@
 import type { BooksBook } from '../../book/booksBook.ts';
+import { daysBetween } from '../../book/daysBetween.ts';
 import { type PaymentRecord, TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import { nameKey } from '../../runSheet/bookIndex.ts';
 import type { Missing } from '../../runSheet/plan.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { Age, OpenAmount, Receivable, Sale } from './booksTypes.ts';
-import { daysBetween } from './daysBetween.ts';
 import { compareText } from './salesOf.ts';
 
 /** Ages in days since the sale, the last day that belongs to each. */

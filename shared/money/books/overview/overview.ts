@@ -1,5 +1,6 @@
 import type { BooksBook } from '../../../book/booksBook.ts';
 import type { DayBook } from '../../../book/dayBook.ts';
+import { dayAfter } from '../../../book/daysBetween.ts';
 import { countedRows } from '../../../log/countedRows.ts';
 import { type QualityOnShow, qualityOnShow } from '../../../outcomes/qualityOnShow.ts';
 import { type WeekCapacity, weekCapacity } from '../../../pourDay/weekCapacity.ts';
@@ -8,7 +9,6 @@ import { byDue } from '../../stock/shortfall.ts';
 import { type StockOnShow, stockOnShow } from '../../stock/stockOnShow.ts';
 import { books } from '../books.ts';
 import { type BooksOnShow, booksOnShow } from '../booksOnShow.ts';
-import { dayAfter } from '../daysBetween.ts';
 import { compareText } from '../salesOf.ts';
 
 /** Orders due within so many days are listed. */
