@@ -111,6 +111,8 @@ function downhill(data: CurveData, from: FitPoint, equations: NormalEquations, d
     if (!(point.sum <= from.sum)) continue;
     const own = sizes(data, parameters);
     const shares = step.map((move, index) => Math.abs(move) / (own[index] ?? 1));
+    // As low as before is the bottom: further steps would only wander within the sum's rounding.
+    if (point.sum === from.sum) return { point, damping, moved: 0 };
     const eased = Math.max(SMALLEST_DAMPING, trial / 10);
     return { point, damping: eased, moved: Math.max(...shares) };
   }

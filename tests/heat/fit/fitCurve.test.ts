@@ -87,6 +87,13 @@ describe('fitCurve', () => {
     );
   });
 
+  test('ends where steps no longer change the sum of squares', () => {
+    const readings = [0, -49.99999999999999, 0, 0, -49.99999999999993, 0];
+    const curve = ([a = 0, b = 0]: readonly number[]) => readings.map((_, x) => a + b * (x + 1));
+    const fit = fitted(fitCurve({ curve, readings, start: [0, 0] }));
+    expect(fit.parameters[0] ?? 0).toBeNear(-100 / 6, { absolute: 1e-5 }); // the mean, without a slope
+  });
+
   test('two parameters that act alike, or one that does nothing, are found out', () => {
     const readings = [1, 2, 3.5, 4];
     const alike = ([a = 0, b = 0]: readonly number[]) => readings.map((_, x) => (a + b) * x);
