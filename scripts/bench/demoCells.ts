@@ -1,5 +1,5 @@
-import { headingOf } from '../../shared/book/heading.ts';
-import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
+import { headingOf } from '../../shared/book/reading/heading.ts';
+import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { demoRows } from '../../templates/demoShop/demoShop.ts';
 

@@ -1,7 +1,7 @@
+import { indexBook, nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
 import { heatUpCourse } from '../../shared/heat/heatUp/heatUpCourse.ts';
 import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
-import { indexBook, nameKey, type OrderRow } from '../../shared/runSheet/bookIndex.ts';
-import { planRow } from '../../shared/runSheet/planOrder.ts';
+import { planRow } from '../../shared/plan/planOrder.ts';
 import { planInDetail } from '../../shared/trials/planInDetail.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { median } from './loadTimes.ts';

@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { bookNotes } from '../../shared/book/bookNotes.ts';
+import { bookNotes } from '../../shared/book/layout/bookNotes.ts';
 import { demoShop } from '../../templates/demoShop/demoShop.ts';
 
 /** Writes what only a menu item needs as JSON into HTML files, the one kind of data file the platform takes. */

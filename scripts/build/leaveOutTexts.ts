@@ -5,7 +5,8 @@ import { type Plugin, transform } from 'esbuild';
 /** Texts that the manual and the editor's helper need and a running cell does not, by the files they stand in. */
 const TEXTS = [
   {
-    files: /shared[\\/]book[\\/](?:tables[\\/].*|settings|moneySettings|daySettings)\.ts$/,
+    files:
+      /shared[\\/]book[\\/](?:tables[\\/].*|settings[\\/](?:settings|moneySettings|daySettings))\.ts$/,
     keys: new Set(['about']),
   },
   { files: /shared[\\/]functions[\\/].*\.ts$/, keys: new Set(['about', 'notes', 'examples']) },

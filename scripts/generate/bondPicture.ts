@@ -1,4 +1,4 @@
-import { indexBook } from '../../shared/runSheet/bookIndex.ts';
+import { indexBook } from '../../shared/book/bookIndex.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { svgFile } from './svgFile.ts';

@@ -1,4 +1,4 @@
-import { boundsIn } from '../../shared/book/parseCell.ts';
+import { boundsIn } from '../../shared/book/reading/parseCell.ts';
 import type { SheetFunction } from '../../shared/functions/defineFunction.ts';
 import { type ListParameter, MOST_ITEMS } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';

@@ -1,4 +1,4 @@
-import { qualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
+import { qualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { svgFile } from './svgFile.ts';

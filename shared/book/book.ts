@@ -1,7 +1,7 @@
-import type { CellValue } from './parseCell.ts';
-import { readShop } from './readShop.ts';
-import { type Problem, type Row, readTable } from './readTable.ts';
-import type { Shop } from './settings.ts';
+import type { CellValue } from './reading/parseCell.ts';
+import { type Problem, type Row, readTable } from './reading/readTable.ts';
+import { readShop } from './settings/readShop.ts';
+import type { Shop } from './settings/settings.ts';
 import { TABLES } from './tables.ts';
 
 /** The tables a plan is made from. */

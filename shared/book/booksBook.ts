@@ -1,6 +1,6 @@
 import { MONEY_TABLES, type MoneyBook, type MoneyCells, readMoneyBook } from './moneyBook.ts';
-import type { CellValue } from './parseCell.ts';
-import { type Row, readTable } from './readTable.ts';
+import type { CellValue } from './reading/parseCell.ts';
+import { type Row, readTable } from './reading/readTable.ts';
 import { TABLES } from './tables.ts';
 
 /** The tables that the books are made from. */

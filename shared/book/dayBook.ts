@@ -1,6 +1,6 @@
 import { type Book, type BookCells, PLAN_TABLES, readBook } from './book.ts';
-import type { CellValue } from './parseCell.ts';
-import { type Row, readTable, type TableRead } from './readTable.ts';
+import type { CellValue } from './reading/parseCell.ts';
+import { type Row, readTable, type TableRead } from './reading/readTable.ts';
 import { TABLES } from './tables.ts';
 
 /** The tables that a pour day is planned from. */

@@ -1,7 +1,7 @@
 import { type Book, PLAN_TABLES, readBook } from './book.ts';
 import type { Table } from './column.ts';
-import type { CellValue } from './parseCell.ts';
-import { type Row, readTable, type TableRead } from './readTable.ts';
+import type { CellValue } from './reading/parseCell.ts';
+import { type Row, readTable, type TableRead } from './reading/readTable.ts';
 import { TABLES } from './tables.ts';
 
 /** The tables that the cost of an order is made from. */

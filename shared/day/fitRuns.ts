@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { planSchedule } from './schedule/planSchedule.ts';
+import { planSchedule } from '../schedule/planSchedule.ts';
 
 const DAY = 86_400;
 /** Schedules to build: a list in a cell has to answer at once. */

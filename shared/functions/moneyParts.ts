@@ -1,4 +1,4 @@
-import { CURRENCY_CODES } from '../money/currency.ts';
+import { CURRENCY_CODES } from '../book/currency.ts';
 
 const MOST_MONEY = 1e9;
 

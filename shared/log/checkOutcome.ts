@@ -1,10 +1,10 @@
-import { parseCell } from '../book/parseCell.ts';
+import { parseCell } from '../book/reading/parseCell.ts';
 import { DEFECT_KEYS, POUR_LOG, TEAR_KEYS, type TEAR_TESTS } from '../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../book/tables.ts';
+import type { Problem } from '../commands/verbs.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError, type InputFacts } from '../errors/InputError.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import type { Problem } from '../verbs/verbs.ts';
 import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formFields.ts';
 import { typedWeights } from './pieceWeights.ts';
 

@@ -1,10 +1,10 @@
 import type { Book } from '../book/book.ts';
+import { nameKey } from '../book/bookIndex.ts';
+import { countedRows, replacedBy } from '../book/countedRows.ts';
 import type { PourLogRecord } from '../book/tables.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import type { LoggedEntry } from '../verbs/logVerbs.ts';
-import { refuse } from '../verbs/refuse.ts';
-import type { Refused } from '../verbs/verbs.ts';
-import { countedRows, replacedBy } from './countedRows.ts';
+import type { LoggedEntry } from '../commands/logVerbs.ts';
+import { refuse } from '../commands/refuse.ts';
+import type { Refused } from '../commands/verbs.ts';
 
 /** Rows that the form offers for correction. */
 const MOST = 12;

@@ -1,5 +1,5 @@
 import type { Column } from '../book/column.ts';
-import { unitOf } from '../book/heading.ts';
+import { unitOf } from '../book/reading/heading.ts';
 import { DEFECT_KEYS, POUR_LOG, TEAR_KEYS } from '../book/tables/pourLog.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import type { UnitSystem } from '../units/measures.ts';

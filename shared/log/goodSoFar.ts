@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import { countedRows } from './countedRows.ts';
+import { nameKey } from '../book/bookIndex.ts';
+import { countedRows } from '../book/countedRows.ts';
 
 /** Good pieces logged for an order, all its runs together; a corrected row counts once. */
 export function goodSoFar(book: Book, order: string): number {

@@ -1,8 +1,8 @@
 import type { Book } from '../book/book.ts';
-import { type BookIndex, indexBook, nameKey } from '../runSheet/bookIndex.ts';
-import { findOrder } from '../runSheet/findOrder.ts';
-import { planPieces } from '../runSheet/planPieces.ts';
-import type { PiecesChange } from '../verbs/logVerbs.ts';
+import { type BookIndex, indexBook, nameKey } from '../book/bookIndex.ts';
+import type { PiecesChange } from '../commands/logVerbs.ts';
+import { planPieces } from '../plan/amounts/planPieces.ts';
+import { findOrder } from '../plan/facts/findOrder.ts';
 
 const OPEN: readonly (string | undefined)[] = [undefined, 'asked', 'accepted', 'planned'];
 

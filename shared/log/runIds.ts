@@ -1,9 +1,9 @@
 import type { Book } from '../book/book.ts';
+import { nameKey } from '../book/bookIndex.ts';
+import { countedRows } from '../book/countedRows.ts';
+import type { RunChoice } from '../commands/logVerbs.ts';
+import type { Problem } from '../commands/verbs.ts';
 import { describe } from '../errors/describe.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import type { RunChoice } from '../verbs/logVerbs.ts';
-import type { Problem } from '../verbs/verbs.ts';
-import { countedRows } from './countedRows.ts';
 import { goodSoFar } from './goodSoFar.ts';
 
 /** Runs of an order that have rows in the log, the last logged first. */

@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../runSheet/plan.ts';
+import type { OrderPlan } from '../plan/plan.ts';
 import type { CostIndex } from './cost/costIndex.ts';
 import type { OrderCost } from './cost/costLine.ts';
 import { orderCost } from './cost/orderCost.ts';

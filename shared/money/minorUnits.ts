@@ -1,6 +1,6 @@
+import { CURRENCIES, type CurrencyCode } from '../book/currency.ts';
 import { InputError } from '../errors/InputError.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
-import { CURRENCIES, type CurrencyCode } from './currency.ts';
 
 /** Amounts up to this keep a tenth of the smallest unit within fifteen digits. */
 const LARGEST = 1e11;

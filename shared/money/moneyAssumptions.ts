@@ -1,6 +1,6 @@
-import { MONEY_SETTINGS } from '../book/moneySettings.ts';
+import { type BookIndex, remember } from '../book/bookIndex.ts';
+import { MONEY_SETTINGS } from '../book/settings/moneySettings.ts';
 import { describeIn } from '../errors/describeIn.ts';
-import { type BookIndex, remember } from '../runSheet/bookIndex.ts';
 
 /** Settings of money that were refused and count at their default, in sentences. */
 export function moneyAssumptions(index: BookIndex): readonly string[] {

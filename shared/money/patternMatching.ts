@@ -1,4 +1,4 @@
-import { type BookIndex, nameKey, type OrderRow, remember } from '../runSheet/bookIndex.ts';
+import { type BookIndex, nameKey, type OrderRow, remember } from '../book/bookIndex.ts';
 
 /** An order that was only asked for, or called off, has not had its colors matched. */
 const NOT_MADE: readonly (string | undefined)[] = ['asked', 'canceled'];

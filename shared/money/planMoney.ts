@@ -1,10 +1,10 @@
+import type { OrderRow } from '../book/bookIndex.ts';
+import { type Gaps, optional } from '../book/gaps.ts';
 import { TABLES } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
-import type { OrderRow } from '../runSheet/bookIndex.ts';
-import { type Gaps, optional } from '../runSheet/gaps.ts';
-import type { Missing, OrderPlan } from '../runSheet/plan.ts';
-import { planRow } from '../runSheet/planOrder.ts';
+import type { Missing, OrderPlan } from '../plan/plan.ts';
+import { planRow } from '../plan/planOrder.ts';
 import { carriedCost, withWholeCost } from './carriedCost.ts';
 import type { CostIndex } from './cost/costIndex.ts';
 import type { OrderCost } from './cost/costLine.ts';

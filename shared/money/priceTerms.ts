@@ -1,4 +1,4 @@
-import type { Shop } from '../book/settings.ts';
+import type { Shop } from '../book/settings/settings.ts';
 import type { OrderRecord } from '../book/tables.ts';
 import { exciseTerms } from './excise/exciseTerms.ts';
 import type { PriceTerms } from './price/price.ts';

@@ -1,14 +1,14 @@
-import type { PlainElement } from '../runSheet/plainElement.ts';
-import { bondPicture } from './bondPicture.ts';
-import { controlChartPicture } from './controlChartPicture.ts';
-import { heatTrialPicture } from './heatTrialPicture.ts';
-import { heatUpPicture } from './heatUpPicture.ts';
-import { layerProfilePicture } from './layerProfilePicture.ts';
-import { layerTimelinePicture } from './layerTimelinePicture.ts';
-import { paretoPicture } from './paretoPicture.ts';
+import type { PlainElement } from '../elements/plainElement.ts';
+import { bondPicture } from './bond/bondPicture.ts';
+import { controlChartPicture } from './controlChart/controlChartPicture.ts';
+import { heatTrialPicture } from './heatTrial/heatTrialPicture.ts';
+import { heatUpPicture } from './heatUp/heatUpPicture.ts';
+import { layerProfilePicture } from './layerProfile/layerProfilePicture.ts';
+import { layerTimelinePicture } from './layerTimeline/layerTimelinePicture.ts';
+import { paretoPicture } from './pareto/paretoPicture.ts';
 import type { Picture } from './pictures.ts';
-import { timetablePicture } from './timetablePicture.ts';
-import { yieldCurvePicture } from './yieldCurvePicture.ts';
+import { timetablePicture } from './timetable/timetablePicture.ts';
+import { yieldCurvePicture } from './yieldCurve/yieldCurvePicture.ts';
 
 const HEIGHTS = {
   'heat-up': 380,

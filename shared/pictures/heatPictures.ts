@@ -1,8 +1,8 @@
-import type { Shop } from '../book/settings.ts';
-import type { OrderPlan } from '../runSheet/plan.ts';
-import { heatUpOf } from './heatUp.ts';
-import { layerProfileOf } from './layerProfile.ts';
-import { layerTimelineOf } from './layerTimeline.ts';
+import type { Shop } from '../book/settings/settings.ts';
+import type { OrderPlan } from '../plan/plan.ts';
+import { heatUpOf } from './heatUp/heatUp.ts';
+import { layerProfileOf } from './layerProfile/layerProfile.ts';
+import { layerTimelineOf } from './layerTimeline/layerTimeline.ts';
 import type { Picture } from './pictures.ts';
 
 /** The pictures of a plan, in the order of the work; those of curves only where the plan has them. */

@@ -1,13 +1,13 @@
-import { bondPictureWords } from './bondPictureWords.ts';
-import { controlChartWords } from './controlChartWords.ts';
-import { heatTrialWords } from './heatTrialWords.ts';
-import { heatUpWords } from './heatUpWords.ts';
-import { layerProfileWords } from './layerProfileWords.ts';
-import { layerTimelineWords } from './layerTimelineWords.ts';
-import { paretoWords } from './paretoWords.ts';
+import { bondPictureWords } from './bond/bondPictureWords.ts';
+import { controlChartWords } from './controlChart/controlChartWords.ts';
+import { heatTrialWords } from './heatTrial/heatTrialWords.ts';
+import { heatUpWords } from './heatUp/heatUpWords.ts';
+import { layerProfileWords } from './layerProfile/layerProfileWords.ts';
+import { layerTimelineWords } from './layerTimeline/layerTimelineWords.ts';
+import { paretoWords } from './pareto/paretoWords.ts';
 import type { Picture } from './pictures.ts';
-import { timetableWords } from './timetableWords.ts';
-import { yieldCurveWords } from './yieldCurveWords.ts';
+import { timetableWords } from './timetable/timetableWords.ts';
+import { yieldCurveWords } from './yieldCurve/yieldCurveWords.ts';
 
 /** What a picture is called. */
 export function pictureTitle(picture: Picture): string {

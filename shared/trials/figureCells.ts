@@ -1,10 +1,10 @@
+import { nameKey } from '../book/bookIndex.ts';
 import type { Column } from '../book/column.ts';
-import type { Setting } from '../book/setting.ts';
-import { SETTINGS } from '../book/settings.ts';
+import type { Setting } from '../book/settings/setting.ts';
+import { SETTINGS } from '../book/settings/settings.ts';
 import type { FIGURE_NAMES } from '../book/tables/measuredFigures.ts';
 import { TABLES } from '../book/tables.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import type { UnitName } from '../units/units.ts';
 import type { FigureKey } from './proposal.ts';

@@ -1,5 +1,5 @@
-import { findPlate, type PlateFacts } from '../runSheet/findPlate.ts';
-import type { Gaps } from '../runSheet/gaps.ts';
+import type { Gaps } from '../book/gaps.ts';
+import { findPlate, type PlateFacts } from '../plan/facts/findPlate.ts';
 
 /** The plate of a name that is listed; undefined with every gap of its row noted. */
 export function findPlateOf(gaps: Gaps, plate: string): PlateFacts | undefined {

@@ -1,10 +1,12 @@
-import { SETTINGS } from '../book/settings.ts';
+import { nameKey } from '../book/bookIndex.ts';
+import type { Gaps } from '../book/gaps.ts';
+import { SETTINGS } from '../book/settings/settings.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import type { Gaps } from '../runSheet/gaps.ts';
+import { gatherBench } from './bench/gatherBench.ts';
+import { proposeBench } from './bench/proposeBench.ts';
+import { gatherHeat, type Heating } from './contact/gatherHeat.ts';
+import { proposeContact } from './contact/proposeContact.ts';
 import { FIGURE_PARTS, type FigureName, figureCell, isSame } from './figureCells.ts';
-import { gatherBench } from './gatherBench.ts';
-import { gatherHeat, type Heating } from './gatherHeat.ts';
 import { type Adoption, adoptionKey, readJournal } from './journal.ts';
 import type {
   FigureKey,
@@ -14,9 +16,7 @@ import type {
   TrialUsed,
   WayBack,
 } from './proposal.ts';
-import { proposeBench } from './proposeBench.ts';
 import { proposeBond } from './proposeBond.ts';
-import { proposeContact } from './proposeContact.ts';
 import type { TrialBook } from './trialBook.ts';
 import { beyondCell, isInUse, wantedCells } from './wantedCells.ts';
 

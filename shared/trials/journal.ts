@@ -1,6 +1,6 @@
+import { nameKey } from '../book/bookIndex.ts';
+import { addBroken, type Gaps, need, optional } from '../book/gaps.ts';
 import { TABLES } from '../book/tables.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import { addBroken, type Gaps, need, optional } from '../runSheet/gaps.ts';
 import { toEngine } from '../units/convert.ts';
 import { findUnit } from '../units/findUnit.ts';
 import { FIGURE_PARTS, type FigureName, figureLimits } from './figureCells.ts';

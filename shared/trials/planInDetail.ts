@@ -1,11 +1,11 @@
-import type { BookIndex, OrderRow } from '../runSheet/bookIndex.ts';
-import { nameKey } from '../runSheet/bookIndex.ts';
-import { findOrder } from '../runSheet/findOrder.ts';
-import type { HeatDetail } from '../runSheet/heatDetail.ts';
-import type { OrderPlan, PlanResult } from '../runSheet/plan.ts';
-import { planDetail } from '../runSheet/planDetail.ts';
-import { planRow } from '../runSheet/planOrder.ts';
-import { gatherHeat } from './gatherHeat.ts';
+import type { BookIndex, OrderRow } from '../book/bookIndex.ts';
+import { nameKey } from '../book/bookIndex.ts';
+import { findOrder } from '../plan/facts/findOrder.ts';
+import type { OrderPlan, PlanResult } from '../plan/plan.ts';
+import { planRow } from '../plan/planOrder.ts';
+import type { HeatDetail } from '../plan/uncertainty/heatDetail.ts';
+import { planDetail } from '../plan/uncertainty/planDetail.ts';
+import { gatherHeat } from './contact/gatherHeat.ts';
 import type { HeatTrialRow } from './trialBook.ts';
 
 /** Only a trial heated as the plan heats stands beside its curve; a dial is read to about this [K]. */

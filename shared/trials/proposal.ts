@@ -1,9 +1,9 @@
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
-import type { BondPictured } from '../pictures/bond.ts';
-import type { HeatTrialPictured } from '../pictures/heatTrial.ts';
+import type { BondPictured } from '../pictures/bond/bond.ts';
+import type { HeatTrialPictured } from '../pictures/heatTrial/heatTrial.ts';
+import type { Missing } from '../plan/plan.ts';
 import type { BondFit } from '../quality/bond/bondFit.ts';
-import type { Missing } from '../runSheet/plan.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 /** What a shop can measure for itself: of a plate, a plastisol, a bottle, its microwave, its joints. */

@@ -1,11 +1,11 @@
-import { bondWords, noBondWords } from '../outcomes/bondWords.ts';
-import { say, sayCount, sayList } from '../runSheet/say.ts';
+import { bondWords, noBondWords } from '../outcomes/bond/bondWords.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import { contactRemarkWords, noContactWords } from './contactWords.ts';
+import { say, sayCount, sayList } from '../words/say.ts';
+import { puckWords } from './bench/puckWords.ts';
+import { contactRemarkWords, noContactWords } from './contact/contactWords.ts';
 import { FIGURE_PARTS } from './figureCells.ts';
 import { figureWords } from './figureWords.ts';
 import type { FigureKey, Proposal, ReadingOff, TrialUsed } from './proposal.ts';
-import { puckWords } from './puckWords.ts';
 import { sayFigure, sayFigureError } from './sayFigure.ts';
 
 const TITLES: Readonly<Record<FigureKey, string>> = {

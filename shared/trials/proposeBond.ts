@@ -1,7 +1,7 @@
-import { bondJoints, type LoggedJoint } from '../outcomes/bondJoints.ts';
-import type { BondPictured } from '../pictures/bond.ts';
+import { addGap, type Gaps } from '../book/gaps.ts';
+import { bondJoints, type LoggedJoint } from '../outcomes/bond/bondJoints.ts';
+import type { BondPictured } from '../pictures/bond/bond.ts';
 import { bondFit } from '../quality/bond/bondFit.ts';
-import { addGap, type Gaps } from '../runSheet/gaps.ts';
 import type { Found } from './findTrials.ts';
 import type { TrialBook } from './trialBook.ts';
 

@@ -1,5 +1,5 @@
-import { say, sayShare } from '../runSheet/say.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import { say, sayShare } from '../words/say.ts';
 import type { FigureName } from './figureCells.ts';
 
 /** A figure as the shop reads it, in its units: `84.7 W/m²·K`, `202 °F`, `41 %`. */

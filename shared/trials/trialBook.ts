@@ -1,9 +1,9 @@
 import type { Book } from '../book/book.ts';
-import type { CellValue } from '../book/parseCell.ts';
-import { readShop } from '../book/readShop.ts';
-import { type Row, readTable } from '../book/readTable.ts';
+import { type BookIndex, indexBook } from '../book/bookIndex.ts';
+import type { CellValue } from '../book/reading/parseCell.ts';
+import { type Row, readTable } from '../book/reading/readTable.ts';
+import { readShop } from '../book/settings/readShop.ts';
 import { TABLES } from '../book/tables.ts';
-import { type BookIndex, indexBook } from '../runSheet/bookIndex.ts';
 
 /** The tables that trials, torn joints and their figures live in. */
 export const TRIAL_TABLES = [

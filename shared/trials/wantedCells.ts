@@ -1,4 +1,4 @@
-import { boundsIn } from '../book/parseCell.ts';
+import { boundsIn } from '../book/reading/parseCell.ts';
 import { describe } from '../errors/describe.ts';
 import { brokenRule } from '../errors/requireNumber.ts';
 import { fromEngine } from '../units/convert.ts';

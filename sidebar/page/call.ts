@@ -1,4 +1,4 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/verbs/verbs.ts';
+import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
 
 /**
  * Calls a verb of the workbook.

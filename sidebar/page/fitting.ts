@@ -1,6 +1,6 @@
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
-import { drawElements } from '../drawElements.ts';
+import { drawElements } from './drawElements.ts';
 
 /** As wide as a picture is drawn [px]; between them it follows the dialog. On paper the wider one fits a page. */
 const NARROWEST = 300;

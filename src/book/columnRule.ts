@@ -1,6 +1,6 @@
 import type { Column, SheetName } from '../../shared/book/column.ts';
-import { findColumns } from '../../shared/book/findColumns.ts';
-import { columnLetters } from '../../shared/book/ordersFormula.ts';
+import { columnLetters } from '../../shared/book/layout/ordersFormula.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { findSheet } from '../platform/workbook.ts';
 import { readHeadings } from './readHeadings.ts';

@@ -1,13 +1,13 @@
-import type { BookNotes } from '../../shared/book/bookNotes.ts';
 import type { Column } from '../../shared/book/column.ts';
-import { headingNote } from '../../shared/book/headingNote.ts';
+import type { BookNotes } from '../../shared/book/layout/bookNotes.ts';
+import { headingNote } from '../../shared/book/layout/headingNote.ts';
 import {
   COMPUTED_COLOR,
   FREEZE_FROM_COLUMNS,
   HEADING_COLOR,
   LAYOUT_VERSION,
-} from '../../shared/book/layout.ts';
-import { numberFormat } from '../../shared/book/numberFormat.ts';
+} from '../../shared/book/layout/layout.ts';
+import { numberFormat } from '../../shared/book/layout/numberFormat.ts';
 import type { UnitName } from '../../shared/units/units.ts';
 import { columnRule } from './columnRule.ts';
 import type { LaidTable } from './layOutTable.ts';

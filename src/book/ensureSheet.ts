@@ -1,4 +1,4 @@
-import type { SetUpChange } from '../../shared/book/setUpReport.ts';
+import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 import { readMark } from './sheetMark.ts';
 

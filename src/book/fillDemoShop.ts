@@ -1,4 +1,4 @@
-import { setUpReport } from '../../shared/book/setUpReport.ts';
+import { setUpReport } from '../../shared/book/layout/setUpReport.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { fillEmptyBook } from './fillEmptyBook.ts';
 import { filledSheet } from './filledSheet.ts';

@@ -1,9 +1,9 @@
-import { findColumns } from '../../shared/book/findColumns.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
-import { readShop } from '../../shared/book/readShop.ts';
-import { settingCells } from '../../shared/book/settingCells.ts';
+import { tradeCells } from '../../shared/book/layout/tradeCells.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
+import { readShop } from '../../shared/book/settings/readShop.ts';
+import { settingCells } from '../../shared/book/settings/settingCells.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
-import { tradeCells } from '../../shared/book/tradeCells.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import type { DemoShop } from '../../templates/demoShop/demoShop.ts';
 import { readDataPage } from '../platform/readDataPage.ts';

@@ -1,4 +1,4 @@
-import { readTable } from '../../shared/book/readTable.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { readCells } from '../platform/workbook.ts';
 

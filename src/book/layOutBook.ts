@@ -1,6 +1,6 @@
-import type { BookNotes } from '../../shared/book/bookNotes.ts';
-import { LAYOUT_VERSION } from '../../shared/book/layout.ts';
-import type { SetUpChange } from '../../shared/book/setUpReport.ts';
+import type { BookNotes } from '../../shared/book/layout/bookNotes.ts';
+import { LAYOUT_VERSION } from '../../shared/book/layout/layout.ts';
+import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { readDataPage } from '../platform/readDataPage.ts';
 import { dressTable } from './dressTable.ts';

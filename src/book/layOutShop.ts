@@ -1,16 +1,20 @@
-import type { BookNotes } from '../../shared/book/bookNotes.ts';
-import { COMPUTED_COLOR, LAYOUT_VERSION } from '../../shared/book/layout.ts';
-import { settingFormat } from '../../shared/book/numberFormat.ts';
-import { readShop } from '../../shared/book/readShop.ts';
-import { missingSettings, type SettingRow, settingRows } from '../../shared/book/settingRows.ts';
+import type { BookNotes } from '../../shared/book/layout/bookNotes.ts';
+import { COMPUTED_COLOR, LAYOUT_VERSION } from '../../shared/book/layout/layout.ts';
+import { settingFormat } from '../../shared/book/layout/numberFormat.ts';
+import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
+import { readShop } from '../../shared/book/settings/readShop.ts';
+import {
+  missingSettings,
+  type SettingRow,
+  settingRows,
+} from '../../shared/book/settings/settingRows.ts';
 import {
   SETTINGS,
   SHOP_FIGURES,
   SHOP_HEADINGS,
   type ShopFigureKey,
-} from '../../shared/book/settings.ts';
-import type { SetUpChange } from '../../shared/book/setUpReport.ts';
-import { moneyUnitFormula, shopFormula } from '../../shared/book/shopFormula.ts';
+} from '../../shared/book/settings/settings.ts';
+import { moneyUnitFormula, shopFormula } from '../../shared/book/settings/shopFormula.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { safeText } from '../platform/safeText.ts';
 import { readCells } from '../platform/workbook.ts';

@@ -1,4 +1,4 @@
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 
 export interface Headings {
   /** Shown values of the first row, up to the last that is not blank. */

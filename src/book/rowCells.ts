@@ -1,9 +1,9 @@
 import type { RecordOf, Table } from '../../shared/book/column.ts';
-import { findColumns } from '../../shared/book/findColumns.ts';
-import { tableCells } from '../../shared/book/tableCells.ts';
+import { tableCells } from '../../shared/book/layout/tableCells.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 import { readHeadings } from './readHeadings.ts';

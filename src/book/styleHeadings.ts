@@ -1,4 +1,4 @@
-import { HEADING_COLOR } from '../../shared/book/layout.ts';
+import { HEADING_COLOR } from '../../shared/book/layout/layout.ts';
 
 /** The look of heading cells. */
 export function styleHeadings(range: GoogleAppsScript.Spreadsheet.Range): void {

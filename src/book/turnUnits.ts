@@ -1,7 +1,7 @@
 import type { Column, Table } from '../../shared/book/column.ts';
-import { findColumns } from '../../shared/book/findColumns.ts';
-import { headingOf, unitOf } from '../../shared/book/heading.ts';
-import { readTable } from '../../shared/book/readTable.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
+import { headingOf, unitOf } from '../../shared/book/reading/heading.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { readCells } from '../platform/workbook.ts';
 import { readHeadings } from './readHeadings.ts';

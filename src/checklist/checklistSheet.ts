@@ -1,11 +1,11 @@
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import {
   CHECKLIST,
   CHECKLIST_COLUMNS,
   CHECKLIST_KEYS,
   type ChecklistKey,
-} from '../../shared/checklist/checklistColumns.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+} from '../../shared/day/checklist/checklistColumns.ts';
 import { sizeGrid } from '../book/ensureSheet.ts';
 import { readHeadings } from '../book/readHeadings.ts';
 import { readMark, writeMark } from '../book/sheetMark.ts';

@@ -1,4 +1,4 @@
-import { CHECKLIST } from '../../shared/checklist/checklistColumns.ts';
+import { CHECKLIST } from '../../shared/day/checklist/checklistColumns.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { findChecklist } from './checklistSheet.ts';
 import { stampTicks } from './stampTicks.ts';

@@ -1,6 +1,6 @@
-import { dayOf } from '../../shared/checklist/dayMoment.ts';
-import type { TickedRow } from '../../shared/checklist/tickedRow.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import type { TickedRow } from '../../shared/day/checklist/tickedRow.ts';
+import { dayOf } from '../../shared/words/dayMoment.ts';
 import { workbook } from '../platform/workbook.ts';
 import { type ChecklistSheet, findChecklist } from './checklistSheet.ts';
 import { wallClock } from './wallClock.ts';

@@ -1,7 +1,7 @@
-import { readTable } from '../../shared/book/readTable.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { openOrders } from '../../shared/pourDay/dayOrders.ts';
-import type { DayChoice, DayForm } from '../../shared/verbs/checklistVerbs.ts';
+import type { DayChoice, DayForm } from '../../shared/commands/checklistVerbs.ts';
+import { openOrders } from '../../shared/day/shop/dayOrders.ts';
 import { keptPlan } from '../day/keptPlan.ts';
 import { today } from '../platform/today.ts';
 import { readCells } from '../platform/workbook.ts';

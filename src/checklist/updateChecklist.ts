@@ -1,6 +1,6 @@
-import type { ChecklistWritten } from '../../shared/verbs/checklistVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { ChecklistWritten } from '../../shared/commands/checklistVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { keptPlan } from '../day/keptPlan.ts';
 import { replanDayFor } from '../day/replanDayFor.ts';
 import { followPlan } from './writeChecklist.ts';

@@ -1,14 +1,14 @@
-import { checklistChange } from '../../shared/checklist/checklistChange.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import { checklistChange } from '../../shared/day/checklist/checklistChange.ts';
 import {
   CHECKLIST_COLUMNS,
   CHECKLIST_KEYS,
   type ChecklistKey,
   checklistFormat,
   checklistHeight,
-} from '../../shared/checklist/checklistColumns.ts';
-import type { ChecklistRow } from '../../shared/checklist/checklistRow.ts';
-import type { DayFrame } from '../../shared/checklist/dayMoment.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+} from '../../shared/day/checklist/checklistColumns.ts';
+import type { ChecklistRow } from '../../shared/day/checklist/checklistRow.ts';
+import type { DayFrame } from '../../shared/words/dayMoment.ts';
 import { protectWithWarning } from '../book/protectWithWarning.ts';
 import { safeText } from '../platform/safeText.ts';
 import { workbook } from '../platform/workbook.ts';

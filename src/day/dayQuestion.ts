@@ -1,10 +1,10 @@
+import type { DayPayload } from '../../shared/commands/dayVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import type { DayQuestion } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
-import type { DayQuestion } from '../../shared/pourDay/pourDay.ts';
-import type { DayPayload } from '../../shared/verbs/dayVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { today } from '../platform/today.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';
 

@@ -1,5 +1,5 @@
-import type { FollowedPlan } from '../../shared/day/dayPlan/replanDay.ts';
-import type { DayQuestion } from '../../shared/pourDay/pourDay.ts';
+import type { FollowedPlan } from '../../shared/day/planning/replanDay.ts';
+import type { DayQuestion } from '../../shared/day/shop/pourDay.ts';
 import { asciiJson } from '../platform/asciiJson.ts';
 
 /** What is kept of the plan that the shop follows. */

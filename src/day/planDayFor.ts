@@ -1,9 +1,9 @@
+import type { DayAnswer } from '../../shared/commands/dayVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import { pourDay } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
-import { pourDay } from '../../shared/pourDay/pourDay.ts';
-import type { DayAnswer } from '../../shared/verbs/dayVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { dayQuestion } from './dayQuestion.ts';
 import { readDayBookNow } from './readDayBookNow.ts';
 

@@ -1,5 +1,5 @@
 import { DAY_TABLES, type DayBook, type DayCells, readDayBook } from '../../shared/book/dayBook.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { readCells } from '../platform/workbook.ts';
 

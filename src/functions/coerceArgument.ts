@@ -1,5 +1,5 @@
-import { isErrorCell } from '../../shared/book/isErrorCell.ts';
-import { parseNumber } from '../../shared/book/parseCell.ts';
+import { isErrorCell } from '../../shared/book/reading/isErrorCell.ts';
+import { parseNumber } from '../../shared/book/reading/parseCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { typedChoice } from '../../shared/errors/typedChoice.ts';
 import type { Parameter } from '../../shared/functions/defineFunction.ts';

@@ -1,4 +1,4 @@
-import { isErrorCell } from '../../shared/book/isErrorCell.ts';
+import { isErrorCell } from '../../shared/book/reading/isErrorCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import type { TableFunction } from '../../shared/functions/defineFunction.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';

@@ -1,4 +1,4 @@
-import { findColumns } from '../../shared/book/findColumns.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
 import { type ORDER_STATUSES, ORDERS } from '../../shared/book/tables/orders.ts';
 import { readHeadings } from '../book/readHeadings.ts';
 import { findSheet } from '../platform/workbook.ts';

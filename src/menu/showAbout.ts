@@ -1,4 +1,4 @@
-import { READING_ADVICE } from '../../shared/runSheet/sections/plateSection.ts';
+import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
 
 const ABOUT = [
   'Poursmith plans, prints and logs hand-poured soft plastic baits in this workbook. Its figures are estimates: check them on your own mold and material.',

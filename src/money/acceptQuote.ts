@@ -1,9 +1,9 @@
+import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
+import type { PrintedQuote, QuoteAccepted } from '../../shared/commands/quoteVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { acceptance } from '../../shared/money/quote/acceptance.ts';
-import { nameKey } from '../../shared/runSheet/bookIndex.ts';
-import type { PrintedQuote, QuoteAccepted } from '../../shared/verbs/quoteVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { rowCells } from '../book/rowCells.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { today } from '../platform/today.ts';

@@ -1,10 +1,10 @@
 import { CLOSED_MONTHS } from '../../shared/book/tables/closedMonths.ts';
+import type { CloseMonthPayload, MonthClosed } from '../../shared/commands/booksVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { booksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import { monthToClose } from '../../shared/money/books/monthToClose.ts';
-import type { CloseMonthPayload, MonthClosed } from '../../shared/verbs/booksVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
 import { today } from '../platform/today.ts';

@@ -1,9 +1,9 @@
+import type { ExportAnswer, ExportPayload } from '../../shared/commands/booksVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { EXPORTS, exportTable } from '../../shared/money/books/exportTable.ts';
-import type { ExportAnswer, ExportPayload } from '../../shared/verbs/booksVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
 import { today } from '../platform/today.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';

@@ -1,14 +1,14 @@
+import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import { QUOTES } from '../../shared/book/tables/quotes.ts';
+import type { MakeQuotePayload, QuoteMade } from '../../shared/commands/quoteVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Problem, Refused } from '../../shared/commands/verbs.ts';
 import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { daysLater, nextQuote } from '../../shared/money/quote/quoteNumber.ts';
 import { QUOTED_KEYS, quoteRecord } from '../../shared/money/quote/quoteRecord.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
-import { nameKey } from '../../shared/runSheet/bookIndex.ts';
-import type { MakeQuotePayload, QuoteMade } from '../../shared/verbs/quoteVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { rowCells } from '../book/rowCells.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';

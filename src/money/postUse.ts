@@ -1,9 +1,9 @@
 import { STOCK_MOVES } from '../../shared/book/tables/stockMoves.ts';
+import type { UsePayload, UsePosted } from '../../shared/commands/stockVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import type { MoveRow } from '../../shared/money/stock/ledgerTypes.ts';
 import { recordsOfUse, type TypedAmounts } from '../../shared/money/stock/recordsOfUse.ts';
-import type { UsePayload, UsePosted } from '../../shared/verbs/stockVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
 import { today } from '../platform/today.ts';

@@ -1,5 +1,5 @@
+import type { PurchasesAnswer } from '../../shared/commands/stockVerbs.ts';
 import { stockOnShow } from '../../shared/money/stock/stockOnShow.ts';
-import type { PurchasesAnswer } from '../../shared/verbs/stockVerbs.ts';
 import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
 import { today } from '../platform/today.ts';
 

@@ -1,9 +1,9 @@
+import { nameKey } from '../../shared/book/bookIndex.ts';
+import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/commands/quoteVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import type { QuoteDocument } from '../../shared/money/quote/quoteDocument.ts';
 import { readQuoteDocument } from '../../shared/money/quote/readQuoteDocument.ts';
-import { nameKey } from '../../shared/runSheet/bookIndex.ts';
-import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/verbs/quoteVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';

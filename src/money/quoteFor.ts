@@ -1,4 +1,7 @@
+import type { OrderRow } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
+import type { QuoteFactsAnswer, QuotePayload } from '../../shared/commands/quoteVerbs.ts';
+import type { Problem, Refused } from '../../shared/commands/verbs.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { type QuoteFacts, quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
@@ -10,10 +13,7 @@ import {
 } from '../../shared/money/quote/quoteFields.ts';
 import { nextOrder } from '../../shared/money/quote/quoteNumber.ts';
 import { readGoods } from '../../shared/money/quote/readGoods.ts';
-import type { OrderRow } from '../../shared/runSheet/bookIndex.ts';
-import type { Missing } from '../../shared/runSheet/plan.ts';
-import type { QuoteFactsAnswer, QuotePayload } from '../../shared/verbs/quoteVerbs.ts';
-import type { Problem, Refused } from '../../shared/verbs/verbs.ts';
+import type { Missing } from '../../shared/plan/plan.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { today } from '../platform/today.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';

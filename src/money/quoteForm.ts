@@ -1,3 +1,5 @@
+import { nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
+import type { QuotedBefore, QuoteForm } from '../../shared/commands/quoteVerbs.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { toMinor } from '../../shared/money/minorUnits.ts';
 import { planMoney } from '../../shared/money/planMoney.ts';
@@ -5,9 +7,7 @@ import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
 import { type QuoteBook, quoteOf } from '../../shared/money/quote/quoteBook.ts';
 import { quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuoteValues } from '../../shared/money/quote/quoteFields.ts';
-import { nameKey, type OrderRow } from '../../shared/runSheet/bookIndex.ts';
 import { formatPlain } from '../../shared/units/format.ts';
-import type { QuotedBefore, QuoteForm } from '../../shared/verbs/quoteVerbs.ts';
 import { today } from '../platform/today.ts';
 
 /** The form of an order of the book, or a blank one. */

@@ -1,6 +1,6 @@
+import type { BooksAnswer } from '../../shared/commands/booksVerbs.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { booksOnShow } from '../../shared/money/books/booksOnShow.ts';
-import type { BooksAnswer } from '../../shared/verbs/booksVerbs.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
 import { today } from '../platform/today.ts';
 

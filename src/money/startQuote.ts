@@ -1,6 +1,6 @@
-import type { QuoteForm, StartQuotePayload } from '../../shared/verbs/quoteVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';

@@ -1,11 +1,11 @@
+import { nameKey } from '../../shared/book/bookIndex.ts';
 import type { MoneyBook } from '../../shared/book/moneyBook.ts';
+import type { RunOfOrder, UseForm } from '../../shared/commands/stockVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { unknownOrder } from '../../shared/log/orderToLog.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import type { Ledger } from '../../shared/money/stock/ledgerTypes.ts';
 import { runUse } from '../../shared/money/stock/runUse.ts';
-import { nameKey } from '../../shared/runSheet/bookIndex.ts';
-import type { RunOfOrder, UseForm } from '../../shared/verbs/stockVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 

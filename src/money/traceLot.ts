@@ -1,9 +1,9 @@
-import { readTable } from '../../shared/book/readTable.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
+import type { TraceAnswer, TracePayload } from '../../shared/commands/stockVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import { lotTrace } from '../../shared/money/stock/lotTrace.ts';
-import type { TraceAnswer, TracePayload } from '../../shared/verbs/stockVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readCells } from '../platform/workbook.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 

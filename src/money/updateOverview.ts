@@ -1,9 +1,9 @@
 import { readPeople } from '../../shared/book/dayBook.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { overview } from '../../shared/money/books/overview/overview.ts';
-import { overviewTab } from '../../shared/money/books/overview/overviewTab.ts';
-import type { OverviewWritten } from '../../shared/verbs/booksVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { OverviewWritten } from '../../shared/commands/booksVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import { overview } from '../../shared/paper/overview/overview.ts';
+import { overviewTab } from '../../shared/paper/overview/overviewTab.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';

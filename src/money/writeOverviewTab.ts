@@ -1,3 +1,5 @@
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import {
   CHART,
   type OverviewCell,
@@ -5,9 +7,7 @@ import {
   type OverviewStyle,
   type OverviewTab,
   ROW_HEIGHT,
-} from '../../shared/money/books/overview/tabTypes.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+} from '../../shared/paper/overview/tabTypes.ts';
 import { sizeGrid } from '../book/ensureSheet.ts';
 import { readMark, writeMark } from '../book/sheetMark.ts';
 import { safeText } from '../platform/safeText.ts';

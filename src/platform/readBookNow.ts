@@ -1,5 +1,5 @@
 import { type Book, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { readCells } from './workbook.ts';
 

@@ -4,7 +4,7 @@ import {
   type MoneyCells,
   readMoneyBook,
 } from '../../shared/book/moneyBook.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { readCells } from './workbook.ts';
 

@@ -1,4 +1,4 @@
-import { readTable } from '../../shared/book/readTable.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { QUOTES } from '../../shared/book/tables/quotes.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { readMoneyBookNow } from './readMoneyBookNow.ts';

@@ -1,4 +1,4 @@
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;

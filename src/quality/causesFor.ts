@@ -1,8 +1,8 @@
 import type { Book } from '../../shared/book/book.ts';
-import { causesOnShow } from '../../shared/outcomes/causesOnShow.ts';
-import type { CausesAnswer, CausesPayload } from '../../shared/verbs/causeVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { CausesAnswer, CausesPayload } from '../../shared/commands/causeVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import { causesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { workbook } from '../platform/workbook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';

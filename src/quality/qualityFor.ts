@@ -1,8 +1,8 @@
-import { CHART_POINTS } from '../../shared/outcomes/chartSamples.ts';
-import { qualityOnShow } from '../../shared/outcomes/qualityOnShow.ts';
-import type { QualityAnswer, QualityPayload } from '../../shared/verbs/qualityVerbs.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { QualityAnswer, QualityPayload } from '../../shared/commands/qualityVerbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import { CHART_POINTS } from '../../shared/outcomes/quality/chartSamples.ts';
+import { qualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
 import { today } from '../platform/today.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { QUALITY_FIELDS } from './qualityFields.ts';

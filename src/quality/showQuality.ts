@@ -1,5 +1,5 @@
-import type { QualityPayload, QualityShown } from '../../shared/verbs/qualityVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { QualityPayload, QualityShown } from '../../shared/commands/qualityVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';
 import { QUALITY_FIELDS } from './qualityFields.ts';

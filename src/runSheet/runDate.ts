@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../../shared/runSheet/plan.ts';
+import type { OrderPlan } from '../../shared/plan/plan.ts';
 import { workbook } from '../platform/workbook.ts';
 
 /** The day a run sheet prints: the day of the run, else today in the workbook's time zone. */

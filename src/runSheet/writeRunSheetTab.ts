@@ -1,12 +1,12 @@
-import type { OrderPlan } from '../../shared/runSheet/plan.ts';
-import { runSheetCells } from '../../shared/runSheet/runSheetCells.ts';
-import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
+import { runSheetCells } from '../../shared/paper/runSheet/runSheetCells.ts';
+import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
 import {
   type RunSheetCells,
   TAB_STYLES,
   type TabBox,
   type TabCell,
-} from '../../shared/runSheet/tab/tabTypes.ts';
+} from '../../shared/paper/runSheet/tab/tabTypes.ts';
+import type { OrderPlan } from '../../shared/plan/plan.ts';
 import { sizeGrid } from '../book/ensureSheet.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';

@@ -1,6 +1,6 @@
+import type { HeatPictures, OrderPayload, Refused } from '../../shared/commands/verbs.ts';
+import { cautionLines } from '../../shared/paper/runSheet/sections/cautions.ts';
 import { heatPictures } from '../../shared/pictures/heatPictures.ts';
-import { cautionLines } from '../../shared/runSheet/sections/cautions.ts';
-import type { HeatPictures, OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';

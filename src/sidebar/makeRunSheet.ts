@@ -1,6 +1,6 @@
+import type { OrderPayload, Refused, RunSheetMade } from '../../shared/commands/verbs.ts';
 import { nextRunId } from '../../shared/log/runIds.ts';
 import { statusAfterPlanning } from '../../shared/log/statusAfter.ts';
-import type { OrderPayload, Refused, RunSheetMade } from '../../shared/verbs/verbs.ts';
 import { writeStatus } from '../log/writeStatus.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';

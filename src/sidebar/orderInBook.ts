@@ -1,11 +1,11 @@
 import type { Book } from '../../shared/book/book.ts';
-import { parseClock } from '../../shared/book/clock.ts';
+import { nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
+import { parseClock } from '../../shared/book/reading/clock.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { unknownOrder } from '../../shared/log/orderToLog.ts';
-import { nameKey, type OrderRow } from '../../shared/runSheet/bookIndex.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 
 /** The row of an order by its number: rows move while a page is open. */
 export function orderInBook(book: Book, order: string): OrderRow | Refused {

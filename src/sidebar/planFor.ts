@@ -1,6 +1,6 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { Missing, OrderPlan, PlanResult } from '../../shared/runSheet/plan.ts';
-import type { OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
+import type { OrderPayload, Refused } from '../../shared/commands/verbs.ts';
+import type { Missing, OrderPlan, PlanResult } from '../../shared/plan/plan.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
 import { planInDetailNow } from './planInDetailNow.ts';
 

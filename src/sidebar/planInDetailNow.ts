@@ -1,8 +1,8 @@
 import type { Book } from '../../shared/book/book.ts';
-import { readTable } from '../../shared/book/readTable.ts';
+import { indexBook, type OrderRow } from '../../shared/book/bookIndex.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { indexBook, type OrderRow } from '../../shared/runSheet/bookIndex.ts';
-import type { PlanResult } from '../../shared/runSheet/plan.ts';
+import type { PlanResult } from '../../shared/plan/plan.ts';
 import { planInDetail } from '../../shared/trials/planInDetail.ts';
 import { readCells } from '../platform/workbook.ts';
 

@@ -1,4 +1,4 @@
-import type { PlanAnswer, PlanPayload, Refused } from '../../shared/verbs/verbs.ts';
+import type { PlanAnswer, PlanPayload, Refused } from '../../shared/commands/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
 import { planInDetailNow } from './planInDetailNow.ts';

@@ -1,4 +1,4 @@
-import type { Refused, RunPayload, RunSheetShown } from '../../shared/verbs/verbs.ts';
+import type { Refused, RunPayload, RunSheetShown } from '../../shared/commands/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';

@@ -1,5 +1,5 @@
-import { runSheetDocument } from '../../shared/runSheet/runSheetDocument.ts';
-import type { DocumentAnswer, Refused, RunPayload } from '../../shared/verbs/verbs.ts';
+import type { DocumentAnswer, Refused, RunPayload } from '../../shared/commands/verbs.ts';
+import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { runDate } from '../runSheet/runDate.ts';
 import { isRefused } from './orderInBook.ts';

@@ -1,7 +1,7 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { OrderRow } from '../../shared/runSheet/bookIndex.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { OrderRow } from '../../shared/book/bookIndex.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 
 /** The order in the row of the current cell, or in plain words what to select. */

@@ -1,4 +1,4 @@
-import type { HeatShown, OrderPayload, Refused } from '../../shared/verbs/verbs.ts';
+import type { HeatShown, OrderPayload, Refused } from '../../shared/commands/verbs.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from './orderInBook.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';

@@ -1,12 +1,12 @@
 import type { Book } from '../../shared/book/book.ts';
+import type { LogForm, LogPayload } from '../../shared/commands/logVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { correctable, entryOf, rowToCorrect } from '../../shared/log/correction.ts';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { orderToLog } from '../../shared/log/orderToLog.ts';
 import { runChoices } from '../../shared/log/runIds.ts';
 import { typedOutcome } from '../../shared/log/typedOutcome.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
-import type { LogForm, LogPayload } from '../../shared/verbs/logVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { runOnSheet } from '../log/runOnSheet.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';

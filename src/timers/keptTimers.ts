@@ -1,5 +1,5 @@
-import { readTimers } from '../../shared/timers/readTimers.ts';
-import type { RunningTimer } from '../../shared/timers/timer.ts';
+import { readTimers } from '../../shared/day/timers/readTimers.ts';
+import type { RunningTimer } from '../../shared/day/timers/timer.ts';
 import { asciiJson } from '../platform/asciiJson.ts';
 
 /** Where the document keeps its timers: they outlive the panel, and everybody who has the workbook open shares them. */

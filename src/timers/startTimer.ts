@@ -1,6 +1,6 @@
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { StartTimerPayload, TimersChanged } from '../../shared/verbs/timerVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { StartTimerPayload, TimersChanged } from '../../shared/commands/timerVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';

@@ -1,8 +1,8 @@
-import { planOrder } from '../../shared/runSheet/planOrder.ts';
-import type { TimerChoice } from '../../shared/timers/timer.ts';
-import { timerChoices } from '../../shared/timers/timerChoices.ts';
-import type { TimersAnswer, TimersPayload } from '../../shared/verbs/timerVerbs.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
+import type { TimersAnswer, TimersPayload } from '../../shared/commands/timerVerbs.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
+import type { TimerChoice } from '../../shared/day/timers/timer.ts';
+import { timerChoices } from '../../shared/day/timers/timerChoices.ts';
+import { planOrder } from '../../shared/plan/planOrder.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
 import { planOrRefused } from '../sidebar/planFor.ts';

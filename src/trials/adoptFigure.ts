@@ -1,13 +1,13 @@
-import { noBondWords } from '../../shared/outcomes/bondWords.ts';
-import { nameKey } from '../../shared/runSheet/bookIndex.ts';
-import { noContactWords } from '../../shared/trials/contactWords.ts';
+import { nameKey } from '../../shared/book/bookIndex.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { FigureChanged, Refused } from '../../shared/commands/verbs.ts';
+import { noBondWords } from '../../shared/outcomes/bond/bondWords.ts';
+import { noContactWords } from '../../shared/trials/contact/contactWords.ts';
 import { isSame } from '../../shared/trials/figureCells.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import type { TrialResult } from '../../shared/trials/proposal.ts';
 import { wantedCells } from '../../shared/trials/wantedCells.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { FigureChanged, Refused } from '../../shared/verbs/verbs.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { type FigureAsked, readFigurePayload } from './figurePayload.ts';
 import { readTrialBookNow } from './readTrialBookNow.ts';

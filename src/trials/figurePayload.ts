@@ -1,8 +1,8 @@
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { FigurePayload, Refused, WayBackPayload } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { FIGURE_PARTS } from '../../shared/trials/figureCells.ts';
 import type { FigureKey } from '../../shared/trials/proposal.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { FigurePayload, Refused, WayBackPayload } from '../../shared/verbs/verbs.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 
 /** A figure that a page names, its plate or material, and who asks. */

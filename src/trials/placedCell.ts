@@ -1,16 +1,16 @@
+import { problemsAt } from '../../shared/book/bookIndex.ts';
 import type { Column } from '../../shared/book/column.ts';
-import { findColumns } from '../../shared/book/findColumns.ts';
-import { unitFrom } from '../../shared/book/readShop.ts';
-import type { Setting } from '../../shared/book/setting.ts';
-import { SETTINGS } from '../../shared/book/settings.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
+import { unitFrom } from '../../shared/book/settings/readShop.ts';
+import type { Setting } from '../../shared/book/settings/setting.ts';
+import { SETTINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import { describeIn } from '../../shared/errors/describeIn.ts';
-import { problemsAt } from '../../shared/runSheet/bookIndex.ts';
 import type { FigureCell } from '../../shared/trials/figureCells.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';
 import type { UnitName } from '../../shared/units/units.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { readHeadings } from '../book/readHeadings.ts';
 import { findSheet, readCells } from '../platform/workbook.ts';
 

@@ -1,4 +1,4 @@
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import {
   readTrialBook,

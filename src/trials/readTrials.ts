@@ -1,5 +1,5 @@
+import type { TrialsAnswer } from '../../shared/commands/verbs.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
-import type { TrialsAnswer } from '../../shared/verbs/verbs.ts';
 import { readTrialBookNow } from './readTrialBookNow.ts';
 
 /** Page call: every figure that the book's trials give, beside the one in use; takes no payload. */

@@ -1,11 +1,11 @@
 import { TABLES } from '../../shared/book/tables.ts';
+import { refuse } from '../../shared/commands/refuse.ts';
+import type { FigureChanged, Refused } from '../../shared/commands/verbs.ts';
 import { type FigureCell, figureCell, isSame } from '../../shared/trials/figureCells.ts';
 import { indexGaps } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, type CellChange, readJournal } from '../../shared/trials/journal.ts';
 import { sayFigure } from '../../shared/trials/sayFigure.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';
-import { refuse } from '../../shared/verbs/refuse.ts';
-import type { FigureChanged, Refused } from '../../shared/verbs/verbs.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { type FigureAsked, readWayBackPayload } from './figurePayload.ts';
 import { readTrialBookNow } from './readTrialBookNow.ts';

@@ -1,12 +1,12 @@
-import { trimmed } from '../../shared/book/tableCells.ts';
+import { trimmed } from '../../shared/book/layout/tableCells.ts';
 import { MEASURED_FIGURES } from '../../shared/book/tables/measuredFigures.ts';
 import type { MeasuredFigureRecord } from '../../shared/book/tables.ts';
+import type { Refused } from '../../shared/commands/verbs.ts';
 import type { FigureCell } from '../../shared/trials/figureCells.ts';
 import { nextEntry } from '../../shared/trials/journal.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';
 import { fromEngine } from '../../shared/units/convert.ts';
 import { UNITS } from '../../shared/units/units.ts';
-import type { Refused } from '../../shared/verbs/verbs.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { workbook } from '../platform/workbook.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';

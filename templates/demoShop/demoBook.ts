@@ -1,10 +1,10 @@
 import type { RecordOf, Table } from '../../shared/book/column.ts';
 import { DAY_TABLES, type DayBook } from '../../shared/book/dayBook.ts';
-import { readShop } from '../../shared/book/readShop.ts';
-import type { Row } from '../../shared/book/readTable.ts';
-import { SHOP_HEADINGS } from '../../shared/book/settings.ts';
+import { type TradeRow, tradeRecords } from '../../shared/book/layout/tradeRow.ts';
+import type { Row } from '../../shared/book/reading/readTable.ts';
+import { readShop } from '../../shared/book/settings/readShop.ts';
+import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
 import { demoRows, demoSettings } from './demoShop.ts';
 
 /** The invented shop as it is read back from its book, for tools that need no workbook. */

@@ -1,3 +1,4 @@
+import type { TradeRow } from '../../shared/book/layout/tradeRow.ts';
 import type { ORDERS } from '../../shared/book/tables/orders.ts';
 import {
   DEFECT_KEYS,
@@ -5,7 +6,6 @@ import {
   TEAR_KEYS,
   type TEAR_TESTS,
 } from '../../shared/book/tables/pourLog.ts';
-import type { TradeRow } from '../../shared/book/tradeRow.ts';
 
 type Defects = Partial<Record<(typeof DEFECT_KEYS)[number], number>>;
 

@@ -1,6 +1,6 @@
-import type { Shop } from '../../shared/book/settings.ts';
+import type { TradeRow } from '../../shared/book/layout/tradeRow.ts';
+import type { Shop } from '../../shared/book/settings/settings.ts';
 import type { TABLES, TableKey } from '../../shared/book/tables.ts';
-import type { TradeRow } from '../../shared/book/tradeRow.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { demoBenchTrials } from './demoBenchTrials.ts';
 import { demoDoses } from './demoDoses.ts';

@@ -1,5 +1,5 @@
+import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
 import type { SUPPLIES } from '../../shared/book/tables/supplies.ts';
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/tradeRow.ts';
 
 /** What stands in a line, in order. */
 const COLUMNS = ['mold', 'material', 'amount', 'per', 'notes'] as const;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { roundsNeeded } from '../../shared/day/roundsNeeded.ts';
+import { roundsNeeded } from '../../shared/batch/roundsNeeded.ts';
 import { runTime } from '../../shared/day/runTime.ts';
 import { errorText } from '../heat/errorText.ts';
 

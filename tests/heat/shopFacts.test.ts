@@ -8,10 +8,10 @@ import { openTime } from '../../shared/heat/openTime.ts';
 import { type MoldCourse, type MoldReading, moldAt } from '../../shared/heat/solver/moldCourse.ts';
 import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
 import { DEFAULTS } from '../../shared/material/defaults.ts';
-import { usualFigures } from '../../shared/runSheet/heatFigures.ts';
-import { plateHeat } from '../../shared/runSheet/plateHeat.ts';
+import { usualFigures } from '../../shared/plan/heat/heatFigures.ts';
+import { plateHeat } from '../../shared/plan/heat/plateHeat.ts';
 import { toEngine } from '../../shared/units/convert.ts';
-import { benchMold, benchPlate, benchShop } from '../runSheet/heatBench.ts';
+import { benchMold, benchPlate, benchShop } from '../plan/heat/heatBench.ts';
 import { moldHeatUp } from './moldHeatUp.ts';
 
 // What the shop knows about heat (TRADE) against the models with default parameters, none bent to pass. Misses are

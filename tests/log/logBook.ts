@@ -1,6 +1,6 @@
 import { type Book, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
-import { headingOf } from '../../shared/book/heading.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
+import { headingOf } from '../../shared/book/reading/heading.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 
 type Rows = readonly Readonly<Record<string, CellValue>>[];

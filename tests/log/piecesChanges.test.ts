@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Book } from '../../shared/book/book.ts';
 import { piecesChanges } from '../../shared/log/piecesChanges.ts';
-import { planOrder } from '../../shared/runSheet/planOrder.ts';
-import { demoBook } from '../runSheet/demoBook.ts';
+import { planOrder } from '../../shared/plan/planOrder.ts';
+import { demoBook } from '../book/demoBook.ts';
 
 /** Orders 2041 (40 pieces) and 2043 (12 pieces) share mold and pattern; 2042 does not. */
 const BEFORE = demoBook();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CURRENCIES, CURRENCY_CODES } from '../../shared/money/currency.ts';
+import { CURRENCIES, CURRENCY_CODES } from '../../shared/book/currency.ts';
 import {
   ceilToStep,
   fromMinor,

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { type OrderMoney, planMoney } from '../../shared/money/planMoney.ts';
 import { quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
-import { planRow } from '../../shared/runSheet/planOrder.ts';
-import { DEMO, withChange } from '../runSheet/demoBook.ts';
+import { planRow } from '../../shared/plan/planOrder.ts';
+import { DEMO, withChange } from '../book/demoBook.ts';
 import { type CostChanges, costBook, costs } from './cost/costBook.ts';
 import { demoMoneyBook } from './stock/demoMoneyBook.ts';
 

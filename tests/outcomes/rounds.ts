@@ -1,4 +1,4 @@
-import type { LoggedRound } from '../../shared/outcomes/loggedRounds.ts';
+import type { LoggedRound } from '../../shared/outcomes/quality/loggedRounds.ts';
 
 /** Rounds as the log gives them, frozen: what is left out is a sound round of one mold, each a run of its own. */
 export function roundsOf(...changes: readonly Partial<LoggedRound>[]): readonly LoggedRound[] {

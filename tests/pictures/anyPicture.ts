@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Picture } from '../../shared/pictures/pictures.ts';
-import { HOSTILE } from '../runSheet/hostile.ts';
+import { HOSTILE } from '../paper/hostile.ts';
 
 const temperature = fc.double({ min: -20, max: 400, noNaN: true });
 /** Up to half a day, and as short as a blink. */

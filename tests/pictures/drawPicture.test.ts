@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { elementsToHtml } from '../../shared/elements/elementsToHtml.ts';
+import type { PlainElement } from '../../shared/elements/plainElement.ts';
+import { textWidth } from '../../shared/pictures/chart/fitText.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { textWidth } from '../../shared/pictures/fitText.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
 import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
-import { elementsToHtml } from '../../shared/runSheet/elementsToHtml.ts';
-import type { PlainElement } from '../../shared/runSheet/plainElement.ts';
 import { ANY_PICTURE } from './anyPicture.ts';
 import { HEAT_UP, PROFILE, TIMELINE, TIMETABLE, TRIAL } from './pictureData.ts';
 

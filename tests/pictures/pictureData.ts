@@ -1,8 +1,8 @@
-import type { HeatTrialPictured } from '../../shared/pictures/heatTrial.ts';
-import type { HeatUp } from '../../shared/pictures/heatUp.ts';
-import type { LayerProfile } from '../../shared/pictures/layerProfile.ts';
-import type { LayerTimeline } from '../../shared/pictures/layerTimeline.ts';
-import type { Timetable } from '../../shared/pictures/timetable.ts';
+import type { HeatTrialPictured } from '../../shared/pictures/heatTrial/heatTrial.ts';
+import type { HeatUp } from '../../shared/pictures/heatUp/heatUp.ts';
+import type { LayerProfile } from '../../shared/pictures/layerProfile/layerProfile.ts';
+import type { LayerTimeline } from '../../shared/pictures/layerTimeline/layerTimeline.ts';
+import type { Timetable } from '../../shared/pictures/timetable/timetable.ts';
 
 const ROOM = 20;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { HeatUp } from '../../shared/pictures/heatUp.ts';
-import type { TimelineLayer } from '../../shared/pictures/layerTimeline.ts';
+import type { HeatUp } from '../../shared/pictures/heatUp/heatUp.ts';
+import type { TimelineLayer } from '../../shared/pictures/layerTimeline/layerTimeline.ts';
 import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
 import { HEAT_UP, PROFILE, TIMELINE, TRIAL } from './pictureData.ts';
 

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import type { QualityAnswer } from '../../shared/verbs/qualityVerbs.ts';
-import { HOSTILE } from '../runSheet/hostile.ts';
+import type { QualityAnswer } from '../../shared/commands/qualityVerbs.ts';
+import { HOSTILE } from '../paper/hostile.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
 import { openBrowser, openPanel } from './openPanel.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};

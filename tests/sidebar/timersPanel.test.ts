@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
 import { openBrowser, openPanel } from './openPanel.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from './openVerbs.ts';
 
 let dist = '';
 let remove = () => {};

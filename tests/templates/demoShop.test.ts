@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { Table } from '../../shared/book/column.ts';
-import { findColumns } from '../../shared/book/findColumns.ts';
-import { headingOf } from '../../shared/book/heading.ts';
-import { readTable } from '../../shared/book/readTable.ts';
+import { countedRows } from '../../shared/book/countedRows.ts';
+import { tradeCells } from '../../shared/book/layout/tradeCells.ts';
+import { type TradeRow, tradeRecords } from '../../shared/book/layout/tradeRow.ts';
+import { findColumns } from '../../shared/book/reading/findColumns.ts';
+import { headingOf } from '../../shared/book/reading/heading.ts';
+import { readTable } from '../../shared/book/reading/readTable.ts';
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
-import { tradeCells } from '../../shared/book/tradeCells.ts';
-import { type TradeRow, tradeRecords } from '../../shared/book/tradeRow.ts';
-import { countedRows } from '../../shared/log/countedRows.ts';
 import { demoRows, demoSettings } from '../../templates/demoShop/demoShop.ts';
 
 const rows = demoRows();

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { HeatTrial } from '../../shared/heat/fit/heatTrial.ts';
 import { trialTops } from '../../shared/heat/fit/heatTrial.ts';
+import { moldBlock } from '../../shared/trials/contact/heatRow.ts';
+import { heatTrialOf } from '../../shared/trials/contact/heatTrialOf.ts';
 import { findPlateOf } from '../../shared/trials/findPlateOf.ts';
 import { findTrials, indexGaps } from '../../shared/trials/findTrials.ts';
-import { moldBlock } from '../../shared/trials/heatRow.ts';
-import { heatTrialOf } from '../../shared/trials/heatTrialOf.ts';
 import type { Proposal } from '../../shared/trials/proposal.ts';
 import { BENCH, type TrialRows, trialBook } from './trialCells.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { indexBook, nameKey } from '../../shared/runSheet/bookIndex.ts';
+import { indexBook, nameKey } from '../../shared/book/bookIndex.ts';
 import { planInDetail } from '../../shared/trials/planInDetail.ts';
 import type { HeatTrialRow } from '../../shared/trials/trialBook.ts';
-import { demoBook } from '../runSheet/demoBook.ts';
+import { demoBook } from '../book/demoBook.ts';
 
 const SEED = 7;
 

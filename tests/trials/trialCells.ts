@@ -1,7 +1,7 @@
-import { headingOf } from '../../shared/book/heading.ts';
-import type { CellValue } from '../../shared/book/parseCell.ts';
-import { settingRows } from '../../shared/book/settingRows.ts';
-import { SHOP_HEADINGS, type Shop } from '../../shared/book/settings.ts';
+import { headingOf } from '../../shared/book/reading/heading.ts';
+import type { CellValue } from '../../shared/book/reading/parseCell.ts';
+import { settingRows } from '../../shared/book/settings/settingRows.ts';
+import { SHOP_HEADINGS, type Shop } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import {
   readTrialBook,

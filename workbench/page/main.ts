@@ -1,9 +1,9 @@
 import type { ToWindow } from '../server/messages.ts';
+import { toast } from './addOn/toasts.ts';
 import { openConnection } from './connection.ts';
 import { part } from './element.ts';
 import { whyStartedAgain } from './startAgain.ts';
 import { exposeHook } from './testHook.ts';
-import { toast } from './toasts.ts';
 import { type Start, startWorkbench, type Workbench } from './workbench.ts';
 
 /** The add-on's menu item that the page chooses by itself when it opens. */

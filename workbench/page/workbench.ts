@@ -1,22 +1,22 @@
 import type { LocalMutation, MenuItem, ProtectedRange, ShownChart } from '../host/Host.ts';
 import { CHARTS, PROTECTIONS, type ToWindow } from '../server/messages.ts';
-import { addOnCalls } from './addOnCalls.ts';
-import { cellLine } from './cellLine.ts';
-import { changeQueue } from './changeQueue.ts';
-import { charts } from './charts.ts';
+import { addOnCalls } from './addOn/addOnCalls.ts';
+import { dialogs } from './addOn/dialogs.ts';
+import { menuBar } from './addOn/menuBar.ts';
+import { showRequests } from './addOn/showRequests.ts';
+import { sidebar } from './addOn/sidebar.ts';
+import { toast } from './addOn/toasts.ts';
+import { charts } from './charts/charts.ts';
 import type { Connection } from './connection.ts';
-import { dialogs } from './dialogs.ts';
 import { part } from './element.ts';
-import { type Grid, startGrid } from './grid.ts';
-import { inBursts } from './inBursts.ts';
-import { menuBar } from './menuBar.ts';
-import { operations } from './operations.ts';
-import { protections } from './protections.ts';
-import { showRequests } from './showRequests.ts';
-import { sidebar } from './sidebar.ts';
+import { cellLine } from './grid/cellLine.ts';
+import { changeQueue } from './grid/changeQueue.ts';
+import { type Grid, startGrid } from './grid/grid.ts';
+import { inBursts } from './grid/inBursts.ts';
+import { operations } from './grid/operations.ts';
+import { protections } from './grid/protections.ts';
+import { stateKeeper } from './grid/stateKeeper.ts';
 import { startAgain, startAgainWhenBack } from './startAgain.ts';
-import { stateKeeper } from './stateKeeper.ts';
-import { toast } from './toasts.ts';
 
 export type Start = Extract<ToWindow, { readonly kind: 'start' }>;
 

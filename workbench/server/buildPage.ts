@@ -27,7 +27,7 @@ export async function buildPage(folder: string): Promise<number> {
   await build({
     entryPoints: {
       main: 'workbench/page/main.ts',
-      frame: 'workbench/page/frame.ts',
+      frame: 'workbench/page/addOn/frame.ts',
       page: 'workbench/page/page.css',
     },
     outdir: folder,

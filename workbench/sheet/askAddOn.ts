@@ -1,4 +1,4 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/verbs/verbs.ts';
+import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
 import type { Host } from '../host/Host.ts';
 
 type Good<V extends Verb> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { quoteElements } from '../../shared/money/quote/quoteElements.ts';
+import { quoteElements } from '../../shared/paper/quote/quoteElements.ts';
 import type { Host } from '../host/Host.ts';
 import { askAddOn } from './askAddOn.ts';
 import { paperPage } from './paperPage.ts';

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { runSheetElements } from '../../shared/runSheet/runSheetElements.ts';
+import { runSheetElements } from '../../shared/paper/runSheet/runSheetElements.ts';
 import type { Host } from '../host/Host.ts';
 import { askAddOn } from './askAddOn.ts';
 import { paperPage } from './paperPage.ts';

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
-import { elementsToHtml, escapeHtml } from '../../shared/runSheet/elementsToHtml.ts';
-import type { PlainElement } from '../../shared/runSheet/plainElement.ts';
+import { elementsToHtml, escapeHtml } from '../../shared/elements/elementsToHtml.ts';
+import type { PlainElement } from '../../shared/elements/plainElement.ts';
 
 /** What is drawn, and the built dialog whose look it has. */
 interface Paper {

@@ -1,5 +1,5 @@
-import { readTable } from '../../book/readTable.ts';
-import { trimmed } from '../../book/tableCells.ts';
+import { trimmed } from '../../book/layout/tableCells.ts';
+import { readTable } from '../../book/reading/readTable.ts';
 import { TABLES } from '../../book/tables.ts';
 import { ledger } from '../../money/stock/ledger.ts';
 import { lotTrace } from '../../money/stock/lotTrace.ts';

@@ -1,4 +1,4 @@
-import { ORDERS_COLUMNS, ordersColumn } from '../../runSheet/ordersColumn.ts';
+import { ORDERS_COLUMNS, ordersColumn } from '../../plan/ordersColumn.ts';
 import type { TableFunction } from '../defineFunction.ts';
 import { PLAN_SHEETS, readPlanSheets } from './planSheets.ts';
 

@@ -1,5 +1,5 @@
-import { readShop } from '../../book/readShop.ts';
-import { readTable } from '../../book/readTable.ts';
+import { readTable } from '../../book/reading/readTable.ts';
+import { readShop } from '../../book/settings/readShop.ts';
 import { TABLES } from '../../book/tables.ts';
 import { ledger } from '../../money/stock/ledger.ts';
 import { STOCK_CELLS, stockCells } from '../../money/stock/stockCells.ts';

@@ -1,4 +1,4 @@
-import { roundsNeeded } from '../../day/roundsNeeded.ts';
+import { roundsNeeded } from '../../batch/roundsNeeded.ts';
 import { defineFunction } from '../defineFunction.ts';
 
 export const POUR_ROUNDS = defineFunction({

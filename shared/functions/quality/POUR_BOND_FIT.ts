@@ -1,4 +1,4 @@
-import { BOND_CELLS, bondCells } from '../../outcomes/bondCells.ts';
+import { BOND_CELLS, bondCells } from '../../outcomes/bond/bondCells.ts';
 import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
 import type { TableFunction } from '../defineFunction.ts';
 

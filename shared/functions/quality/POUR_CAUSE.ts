@@ -1,4 +1,4 @@
-import { causeCells, LAST_BAD } from '../../outcomes/causeCells.ts';
+import { causeCells, LAST_BAD } from '../../outcomes/causes/causeCells.ts';
 import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
 import type { TableFunction } from '../defineFunction.ts';
 

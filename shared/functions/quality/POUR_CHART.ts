@@ -1,10 +1,10 @@
-import { readShop } from '../../book/readShop.ts';
-import { readTable } from '../../book/readTable.ts';
+import { nameKey } from '../../book/bookIndex.ts';
+import { readTable } from '../../book/reading/readTable.ts';
+import { readShop } from '../../book/settings/readShop.ts';
 import { TABLES } from '../../book/tables.ts';
-import { CHART_LIMITS, chartCells } from '../../outcomes/chartCells.ts';
-import { CHART_POINTS, chartSamples } from '../../outcomes/chartSamples.ts';
-import { loggedRounds } from '../../outcomes/loggedRounds.ts';
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { CHART_LIMITS, chartCells } from '../../outcomes/quality/chartCells.ts';
+import { CHART_POINTS, chartSamples } from '../../outcomes/quality/chartSamples.ts';
+import { loggedRounds } from '../../outcomes/quality/loggedRounds.ts';
 import { sheetParameter } from '../book/sheetParameter.ts';
 import type { TableFunction } from '../defineFunction.ts';
 

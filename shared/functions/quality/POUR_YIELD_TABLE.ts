@@ -1,8 +1,8 @@
-import { readShop } from '../../book/readShop.ts';
-import { readTable } from '../../book/readTable.ts';
+import { readTable } from '../../book/reading/readTable.ts';
+import { readShop } from '../../book/settings/readShop.ts';
 import { TABLES } from '../../book/tables.ts';
-import { yieldCells } from '../../log/yieldCells.ts';
-import { YIELD_BY, type YieldBy } from '../../log/yieldGroups.ts';
+import { yieldCells } from '../../outcomes/yields/yieldCells.ts';
+import { YIELD_BY, type YieldBy } from '../../outcomes/yields/yieldGroups.ts';
 import { sheetParameter } from '../book/sheetParameter.ts';
 import type { TableFunction } from '../defineFunction.ts';
 

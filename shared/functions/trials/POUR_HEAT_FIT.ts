@@ -1,6 +1,6 @@
 import type { ContactFit } from '../../heat/fit/contactFit.ts';
 import { fitContact } from '../../heat/fit/fitContact.ts';
-import { contactRemarkWords, noContactWords } from '../../trials/contactWords.ts';
+import { contactRemarkWords, noContactWords } from '../../trials/contact/contactWords.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatParts.ts';

@@ -1,5 +1,5 @@
 import { setTemperatureFromPucks } from '../../heat/fit/setTemperatureFromPucks.ts';
-import { puckWords } from '../../trials/puckWords.ts';
+import { puckWords } from '../../trials/bench/puckWords.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { CUP_RANGE, layerOf, MOLD_TOP, THICKNESS } from '../heatParts.ts';
 

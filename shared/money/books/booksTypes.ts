@@ -1,5 +1,5 @@
-import type { Missing } from '../../runSheet/plan.ts';
-import type { CurrencyCode } from '../currency.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
+import type { Missing } from '../../plan/plan.ts';
 import type { ExciseLine } from '../excise/exciseLine.ts';
 import type { ExciseQuarter, ExciseSums } from '../excise/exciseQuarters.ts';
 

@@ -1,6 +1,6 @@
-import type { BookIndex, OrderRow } from '../../runSheet/bookIndex.ts';
-import { nameKey, problemsAt, remember } from '../../runSheet/bookIndex.ts';
-import { planRow } from '../../runSheet/planOrder.ts';
+import type { BookIndex, OrderRow } from '../../book/bookIndex.ts';
+import { nameKey, problemsAt, remember } from '../../book/bookIndex.ts';
+import { planRow } from '../../plan/planOrder.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import type { CostKey } from '../cost/costLine.ts';
 import { orderCost } from '../cost/orderCost.ts';

@@ -1,4 +1,4 @@
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { nameKey } from '../../book/bookIndex.ts';
 import type { ExciseEntry } from '../excise/exciseQuarters.ts';
 import type { Sale } from './booksTypes.ts';
 import type { ClosedMonth } from './closedMonths.ts';

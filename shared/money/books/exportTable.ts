@@ -1,5 +1,5 @@
+import { nameKey } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
-import { nameKey } from '../../runSheet/bookIndex.ts';
 import { EXCISE_SOURCE } from '../excise/exciseWords.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';

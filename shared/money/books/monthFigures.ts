@@ -1,4 +1,4 @@
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { nameKey } from '../../book/bookIndex.ts';
 import type { PostedMove } from '../stock/ledgerTypes.ts';
 import type { MoneySums, MonthFigures, Sale, SinceClosing, YearFigures } from './booksTypes.ts';
 import type { ClosedMonth } from './closedMonths.ts';

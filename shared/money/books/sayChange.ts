@@ -1,5 +1,5 @@
-import type { CurrencyCode } from '../currency.ts';
-import { sayMoney } from '../sayMoney.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
+import { sayMoney } from '../../words/sayMoney.ts';
 import type { SinceClosing } from './booksTypes.ts';
 
 const NAMES = [

@@ -1,7 +1,7 @@
+import { type BookIndex, nameKey } from '../../book/bookIndex.ts';
 import type { MaterialRecord } from '../../book/tables.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { type BookIndex, nameKey } from '../../runSheet/bookIndex.ts';
-import type { LayerPlan, OrderPlan } from '../../runSheet/plan.ts';
+import type { LayerPlan, OrderPlan } from '../../plan/plan.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { formatPlain } from '../../units/format.ts';
 import { packAmount } from '../packAmount.ts';

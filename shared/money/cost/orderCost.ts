@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../../runSheet/plan.ts';
+import type { OrderPlan } from '../../plan/plan.ts';
 import { formatPlain } from '../../units/format.ts';
 import { fromMinor, shareMinor } from '../minorUnits.ts';
 import type { CostIndex } from './costIndex.ts';

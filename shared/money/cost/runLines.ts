@@ -1,5 +1,5 @@
-import type { Shop } from '../../book/settings.ts';
-import type { OrderPlan } from '../../runSheet/plan.ts';
+import type { Shop } from '../../book/settings/settings.ts';
+import type { OrderPlan } from '../../plan/plan.ts';
 import { fromEngine } from '../../units/convert.ts';
 import type { CostLine } from './costLine.ts';
 import type { DraftLines } from './materialLines.ts';

@@ -1,6 +1,6 @@
+import type { CurrencyCode } from '../../book/currency.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { fromEngine } from '../../units/convert.ts';
-import type { CurrencyCode } from '../currency.ts';
 import { fromMinor, shareMinor, toMinor } from '../minorUnits.ts';
 
 export interface SimpleCostFacts {

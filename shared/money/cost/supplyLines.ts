@@ -1,4 +1,4 @@
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { nameKey } from '../../book/bookIndex.ts';
 import type { CostIndex, SupplyRow } from './costIndex.ts';
 import type { CostLine } from './costLine.ts';
 import { type DraftLines, noPrice } from './materialLines.ts';

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../currency.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
 import type { ExciseIn, ExciseStatus, ExciseTerms } from './exciseLine.ts';
 
 export const EXCISE_CHOICES = ['by currency', 'on', 'off'] as const;

@@ -1,6 +1,6 @@
+import type { CurrencyCode } from '../../book/currency.ts';
 import { formatPlain } from '../../units/format.ts';
-import type { CurrencyCode } from '../currency.ts';
-import { sayMoney } from '../sayMoney.ts';
+import { sayMoney } from '../../words/sayMoney.ts';
 import type { ExciseLine } from './exciseLine.ts';
 
 /** Stands with every figure of the tax. */

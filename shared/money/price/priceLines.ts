@@ -1,5 +1,5 @@
 import { formatPlain } from '../../units/format.ts';
-import { sayMoney } from '../sayMoney.ts';
+import { sayMoney } from '../../words/sayMoney.ts';
 import type { PriceLine, PriceLineKey, PriceTerms } from './price.ts';
 
 interface Charges {

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../currency.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
 import { toMinor } from '../minorUnits.ts';
 
 /** The step of a price in smallest units; a step of 0, or finer than the smallest unit, is that unit. */

@@ -1,7 +1,7 @@
+import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { Column } from '../../book/column.ts';
 import { ORDERS } from '../../book/tables/orders.ts';
 import type { OrderRecord } from '../../book/tables.ts';
-import { nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
 import { type QuoteBook, type QuoteRecord, quoteOf } from './quoteBook.ts';
 
 /** What accepting a quote writes into the order's row. */

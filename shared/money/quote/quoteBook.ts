@@ -1,8 +1,8 @@
+import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { RecordOf } from '../../book/column.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import type { Row } from '../../book/readTable.ts';
+import type { Row } from '../../book/reading/readTable.ts';
 import type { QUOTES } from '../../book/tables/quotes.ts';
-import { nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
 
 export type QuoteRecord = RecordOf<typeof QUOTES>;
 export type QuoteRow = Row<typeof QUOTES>;

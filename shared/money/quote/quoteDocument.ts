@@ -1,8 +1,8 @@
-import { sayCount, sayList, sayShare } from '../../runSheet/say.ts';
+import { sayCount, sayList, sayShare } from '../../words/say.ts';
+import { sayMoney } from '../../words/sayMoney.ts';
 import { EXCISE_SOURCE, exciseWords } from '../excise/exciseWords.ts';
 import type { Price } from '../price/price.ts';
 import type { PriceBreak } from '../price/priceBreaks.ts';
-import { sayMoney } from '../sayMoney.ts';
 import type { QuoteFacts } from './quoteFacts.ts';
 
 /** A label with what belongs to it. */

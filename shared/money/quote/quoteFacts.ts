@@ -1,9 +1,9 @@
-import type { Shop } from '../../book/settings.ts';
-import type { OrderRow } from '../../runSheet/bookIndex.ts';
+import type { OrderRow } from '../../book/bookIndex.ts';
+import { breakQuantities } from '../../book/settings/breakQuantities.ts';
+import type { Shop } from '../../book/settings/settings.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import type { OrderCost } from '../cost/costLine.ts';
 import { type MoneyMissing, type OrderMoney, planMoney } from '../planMoney.ts';
-import { breakQuantities } from '../price/breakQuantities.ts';
 
 /** What a quantity costs to make, in smallest units, or why that is not known. */
 export interface QuantityCost {

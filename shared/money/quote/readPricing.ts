@@ -1,13 +1,13 @@
-import { parseCell, parseNumber } from '../../book/parseCell.ts';
-import type { Shop } from '../../book/settings.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
+import { parseCell, parseNumber } from '../../book/reading/parseCell.ts';
+import type { Shop } from '../../book/settings/settings.ts';
 import { ORDERS_MONEY } from '../../book/tables/ordersMoney.ts';
 import type { OrderRecord } from '../../book/tables.ts';
+import type { Refused } from '../../commands/verbs.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
 import type { Bounds } from '../../errors/requireNumber.ts';
 import { typedChoice } from '../../errors/typedChoice.ts';
-import type { Refused } from '../../verbs/verbs.ts';
-import type { CurrencyCode } from '../currency.ts';
 import { fromMinor, toMinor } from '../minorUnits.ts';
 import type { PriceAim } from '../price/price.ts';
 import { fieldReader } from './fieldReader.ts';

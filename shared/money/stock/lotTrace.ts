@@ -1,4 +1,4 @@
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { nameKey } from '../../book/bookIndex.ts';
 import type { PackUnit } from '../packAmount.ts';
 import type { Ledger, MoveReason, PostedMove } from './ledgerTypes.ts';
 

@@ -1,5 +1,5 @@
+import { indexBook } from '../../book/bookIndex.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { indexBook } from '../../runSheet/bookIndex.ts';
 import { orderUses } from './orderUses.ts';
 import { byDue, type OpenNeed } from './shortfall.ts';
 

@@ -1,10 +1,10 @@
+import type { BookIndex, OrderRow } from '../../book/bookIndex.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import type { BookIndex, OrderRow } from '../../runSheet/bookIndex.ts';
-import { findOrder } from '../../runSheet/findOrder.ts';
-import type { Missing } from '../../runSheet/plan.ts';
-import { planLayers } from '../../runSheet/planLayers.ts';
-import { planPieces } from '../../runSheet/planPieces.ts';
-import { shopGaps } from '../../runSheet/shopGaps.ts';
+import { planLayers } from '../../plan/amounts/planLayers.ts';
+import { planPieces } from '../../plan/amounts/planPieces.ts';
+import { findOrder } from '../../plan/facts/findOrder.ts';
+import { shopGaps } from '../../plan/facts/shopGaps.ts';
+import type { Missing } from '../../plan/plan.ts';
 import { type Uses, usesOf } from './usesOf.ts';
 
 /** What was poured in one run, of which so many came out good. */

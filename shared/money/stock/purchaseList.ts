@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../currency.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { PackUnit } from '../packAmount.ts';
 import type { OrderShare, Supply } from './shortfall.ts';

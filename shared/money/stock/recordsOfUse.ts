@@ -1,9 +1,9 @@
+import { nameKey } from '../../book/bookIndex.ts';
 import type { RecordOf } from '../../book/column.ts';
-import { trimmed } from '../../book/tableCells.ts';
+import { trimmed } from '../../book/layout/tableCells.ts';
 import type { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
-import { nameKey } from '../../runSheet/bookIndex.ts';
 import type { RunUse, UseLine, UseReason } from './runUse.ts';
 import { typedAmount } from './typedAmount.ts';
 

@@ -1,6 +1,6 @@
+import { indexBook, nameKey, type OrderRow } from '../../book/bookIndex.ts';
+import { countedRows } from '../../book/countedRows.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { countedRows } from '../../log/countedRows.ts';
-import { indexBook, nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
 import { formatPlain } from '../../units/format.ts';
 import type { PackFacts, PackUnit } from '../packAmount.ts';
 import type { Ledger, LotPart, MaterialStock, PostedMove } from './ledgerTypes.ts';

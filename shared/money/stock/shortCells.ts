@@ -1,5 +1,5 @@
+import { trimmed } from '../../book/layout/tableCells.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { trimmed } from '../../book/tableCells.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from './ledger.ts';
 import { openNeeds, type WhichOrders } from './openNeeds.ts';

@@ -1,4 +1,4 @@
-import { nameKey, type OrderRow } from '../../runSheet/bookIndex.ts';
+import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { PackUnit } from '../packAmount.ts';
 import type { Ledger, MaterialRow } from './ledgerTypes.ts';
 import { packsToBuy } from './packsToBuy.ts';

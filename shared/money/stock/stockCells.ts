@@ -1,6 +1,6 @@
+import { nameKey } from '../../book/bookIndex.ts';
+import { trimmed } from '../../book/layout/tableCells.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { trimmed } from '../../book/tableCells.ts';
-import { nameKey } from '../../runSheet/bookIndex.ts';
 import { fromMinor, toMinor } from '../minorUnits.ts';
 import type { Ledger, MaterialStock } from './ledgerTypes.ts';
 import { stockProblems } from './stockProblems.ts';

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../currency.ts';
+import type { CurrencyCode } from '../../book/currency.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { Ledger, MaterialStock } from './ledgerTypes.ts';
 

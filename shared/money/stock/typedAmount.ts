@@ -1,4 +1,4 @@
-import { parseNumber } from '../../book/parseCell.ts';
+import { parseNumber } from '../../book/reading/parseCell.ts';
 import { InputError } from '../../errors/InputError.ts';
 import { toEngine } from '../../units/convert.ts';
 import { type BenchAmount, type PackFacts, packAmount } from '../packAmount.ts';

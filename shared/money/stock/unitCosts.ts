@@ -1,4 +1,4 @@
-import { nameKey } from '../../runSheet/bookIndex.ts';
+import { nameKey } from '../../book/bookIndex.ts';
 import type { Ledger, MaterialRow } from './ledgerTypes.ts';
 
 export interface UnitCost {

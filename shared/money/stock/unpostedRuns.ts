@@ -1,6 +1,6 @@
+import { nameKey } from '../../book/bookIndex.ts';
+import { countedRows } from '../../book/countedRows.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import { countedRows } from '../../log/countedRows.ts';
-import { nameKey } from '../../runSheet/bookIndex.ts';
 import type { Ledger } from './ledgerTypes.ts';
 
 /** A run of the pour log. */

@@ -1,7 +1,7 @@
+import { type BookIndex, nameKey } from '../../book/bookIndex.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { type BookIndex, nameKey } from '../../runSheet/bookIndex.ts';
-import type { LayerPlan } from '../../runSheet/plan.ts';
+import type { LayerPlan } from '../../plan/plan.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { formatPlain } from '../../units/format.ts';
 import { type BenchAmount, type PackUnit, packAmount } from '../packAmount.ts';

@@ -1,7 +1,7 @@
-import { sayShare, sayTemperature } from '../../runSheet/say.ts';
+import { sayShare, sayTemperature } from '../../words/say.ts';
+import { sayDifference } from '../../words/sayDifference.ts';
 import type { CauseRule } from './causeRule.ts';
 import type { LayerFigures, RunFigures } from './runFigures.ts';
-import { sayDifference } from './sayDifference.ts';
 
 /** What reading a stirred cup leaves open [K]. */
 const CUP_READING = 2;

@@ -1,5 +1,5 @@
 import { POUR_LOG } from '../../book/tables/pourLog.ts';
-import { sayTemperature } from '../../runSheet/say.ts';
+import { sayTemperature } from '../../words/say.ts';
 import type { CauseRule } from './causeRule.ts';
 import { CUP_CAUSES } from './cupCauses.ts';
 import { JOINT_CAUSES } from './jointCauses.ts';

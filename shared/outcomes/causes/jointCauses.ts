@@ -1,8 +1,8 @@
-import { sayDuration, sayTemperature } from '../../runSheet/say.ts';
+import { sayDuration, sayTemperature } from '../../words/say.ts';
+import { sayDifference } from '../../words/sayDifference.ts';
 import type { CauseRule } from './causeRule.ts';
 import { PROBE } from './moldCauses.ts';
 import type { JointFigures, RunFigures } from './runFigures.ts';
-import { sayDifference } from './sayDifference.ts';
 
 /** How closely a bond temperature is known, short of the 120 to 130 °C at which layers poured hot meet [K]. @source HEATSTUDY */
 const BOND_SPAN = 3;

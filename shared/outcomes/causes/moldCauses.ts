@@ -1,7 +1,7 @@
-import { sayDuration, sayTemperature } from '../../runSheet/say.ts';
+import { sayDuration, sayTemperature } from '../../words/say.ts';
+import { sayDifference } from '../../words/sayDifference.ts';
 import type { CauseRule } from './causeRule.ts';
 import type { RunFigures } from './runFigures.ts';
-import { sayDifference } from './sayDifference.ts';
 
 /** What a surface probe leaves open [K]. */
 export const PROBE = 3;

@@ -1,7 +1,7 @@
 import type { DEFECT_KEYS } from '../../book/tables/pourLog.ts';
 import type { SolvedLayer } from '../../heat/solver/solvedLayer.ts';
 import type { UnitSystem } from '../../units/measures.ts';
-import type { TearTest } from '../logReadings.ts';
+import type { TearTest } from './logReadings.ts';
 
 export type Defect = (typeof DEFECT_KEYS)[number];
 

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { Column } from '../../../shared/book/column.ts';
-import { headingOf } from '../../../shared/book/heading.ts';
 import { MONEY_TABLES, type MoneyBook } from '../../../shared/book/moneyBook.ts';
-import type { CellValue } from '../../../shared/book/parseCell.ts';
+import { headingOf } from '../../../shared/book/reading/heading.ts';
+import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
 import { POUR_MONEY } from '../../../shared/functions/book/POUR_MONEY.ts';
 import { MONEY_COLUMNS } from '../../../shared/money/moneyColumn.ts';
+import { bookCells } from '../../book/bookCells.ts';
+import { DEMO, withChange } from '../../book/demoBook.ts';
 import { type CostChanges, costBook, PRICED } from '../../money/cost/costBook.ts';
-import { bookCells } from '../../runSheet/bookCells.ts';
-import { DEMO, withChange } from '../../runSheet/demoBook.ts';
 
 function moneyCells(book: MoneyBook) {
   return { ...bookCells(book), ...more(book, 'supplies'), ...more(book, 'stockMoves') };

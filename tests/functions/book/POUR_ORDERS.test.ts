@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { Column } from '../../../shared/book/column.ts';
-import { headingOf } from '../../../shared/book/heading.ts';
+import { headingOf } from '../../../shared/book/reading/heading.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { POUR_ORDERS } from '../../../shared/functions/book/POUR_ORDERS.ts';
-import { ORDERS_COLUMNS } from '../../../shared/runSheet/ordersColumn.ts';
-import { planOrder } from '../../../shared/runSheet/planOrder.ts';
-import { bookCells } from '../../runSheet/bookCells.ts';
-import { DEMO, type DemoChanges, demoBook, withChange } from '../../runSheet/demoBook.ts';
+import { ORDERS_COLUMNS } from '../../../shared/plan/ordersColumn.ts';
+import { planOrder } from '../../../shared/plan/planOrder.ts';
+import { bookCells } from '../../book/bookCells.ts';
+import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
 
 function column(name: string, changes: DemoChanges = {}) {
   return POUR_ORDERS.compute(bookCells(demoBook(changes)), { column: name }, 'US');

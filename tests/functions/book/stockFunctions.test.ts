@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Table } from '../../../shared/book/column.ts';
-import { findColumns } from '../../../shared/book/findColumns.ts';
-import { headingOf } from '../../../shared/book/heading.ts';
+import { tableCells } from '../../../shared/book/layout/tableCells.ts';
 import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
-import type { CellValue } from '../../../shared/book/parseCell.ts';
-import type { Row } from '../../../shared/book/readTable.ts';
-import { tableCells } from '../../../shared/book/tableCells.ts';
+import { findColumns } from '../../../shared/book/reading/findColumns.ts';
+import { headingOf } from '../../../shared/book/reading/heading.ts';
+import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
+import type { Row } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
 import { POUR_LOTS } from '../../../shared/functions/book/POUR_LOTS.ts';
 import { POUR_SHORT } from '../../../shared/functions/book/POUR_SHORT.ts';
@@ -13,9 +13,9 @@ import { POUR_STOCK } from '../../../shared/functions/book/POUR_STOCK.ts';
 import { stockOnShow } from '../../../shared/money/stock/stockOnShow.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
+import { bookCells } from '../../book/bookCells.ts';
 import { demoMoneyBook } from '../../money/stock/demoMoneyBook.ts';
-import { bookCells } from '../../runSheet/bookCells.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
 
 const BOOK = demoMoneyBook();
 

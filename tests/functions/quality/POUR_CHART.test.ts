@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { POUR_CHART } from '../../../shared/functions/quality/POUR_CHART.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
 import { logCells, shopCells } from './logCells.ts';
 
 type Rows = Parameters<typeof logCells>[0];

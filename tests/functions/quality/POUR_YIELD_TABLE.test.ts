@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { POUR_YIELD_TABLE } from '../../../shared/functions/quality/POUR_YIELD_TABLE.ts';
-import { YIELD_BY } from '../../../shared/log/yieldGroups.ts';
+import { YIELD_BY } from '../../../shared/outcomes/yields/yieldGroups.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
 import { logCells, shopCells } from './logCells.ts';
 
 const SHOP = shopCells({ 'Yield before any record': 0.5, 'Weight of that yield': 2 });

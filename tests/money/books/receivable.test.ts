@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayAfter, daysBetween } from '../../../shared/book/daysBetween.ts';
+import { dayAfter, daysBetween } from '../../../shared/book/reading/daysBetween.ts';
 import { PAYMENT_KINDS } from '../../../shared/book/tables/payments.ts';
 import { books } from '../../../shared/money/books/books.ts';
 import { ageOf } from '../../../shared/money/books/receivable.ts';

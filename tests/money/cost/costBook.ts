@@ -1,9 +1,9 @@
 import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { type CostIndex, indexCosts } from '../../../shared/money/cost/costIndex.ts';
-import type { OrderPlan } from '../../../shared/runSheet/plan.ts';
-import { planOrder } from '../../../shared/runSheet/planOrder.ts';
-import { DEMO, type DemoChanges, demoBook } from '../../runSheet/demoBook.ts';
+import type { OrderPlan } from '../../../shared/plan/plan.ts';
+import { planOrder } from '../../../shared/plan/planOrder.ts';
+import { DEMO, type DemoChanges, demoBook } from '../../book/demoBook.ts';
 
 const PRICES: Readonly<Record<string, MaterialRecord>> = {
   'Soft plastisol': { packSize: 4000, packUnit: 'mL', packPrice: 60 },

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { nameKey } from '../../../shared/book/bookIndex.ts';
+import { CURRENCY_CODES } from '../../../shared/book/currency.ts';
 import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import type { CostLine } from '../../../shared/money/cost/costLine.ts';
 import { orderCost } from '../../../shared/money/cost/orderCost.ts';
-import { CURRENCY_CODES } from '../../../shared/money/currency.ts';
 import { planMoney } from '../../../shared/money/planMoney.ts';
 import { usesOf } from '../../../shared/money/stock/usesOf.ts';
-import { nameKey } from '../../../shared/runSheet/bookIndex.ts';
 import { demoMoneyBook } from '../stock/demoMoneyBook.ts';
 import { costs, PRICED, roundPlan } from './costBook.ts';
 

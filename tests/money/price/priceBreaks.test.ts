@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { breakQuantities } from '../../../shared/money/price/breakQuantities.ts';
+import { breakQuantities } from '../../../shared/book/settings/breakQuantities.ts';
 import { breakWords, priceBreaks } from '../../../shared/money/price/priceBreaks.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { PLAIN } from './terms.ts';

@@ -1,4 +1,4 @@
-import type { Shop } from '../../../shared/book/settings.ts';
+import type { Shop } from '../../../shared/book/settings/settings.ts';
 import type { OrderRecord } from '../../../shared/book/tables.ts';
 import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import type { Price } from '../../../shared/money/price/price.ts';

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { elementsToHtml } from '../../../shared/elements/elementsToHtml.ts';
 import { type QuoteDocument, quoteDocument } from '../../../shared/money/quote/quoteDocument.ts';
-import { quoteElements } from '../../../shared/money/quote/quoteElements.ts';
 import type { QuoteFacts } from '../../../shared/money/quote/quoteFacts.ts';
 import type { Pricing } from '../../../shared/money/quote/readPricing.ts';
 import { readQuoteDocument } from '../../../shared/money/quote/readQuoteDocument.ts';
-import { elementsToHtml } from '../../../shared/runSheet/elementsToHtml.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
+import { quoteElements } from '../../../shared/paper/quote/quoteElements.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
 import { factsOf, pricesOf, pricing } from './quoteBench.ts';
 
 const FACTS = factsOf({ customer: 'Customer 150', due: '2026-12-20' });

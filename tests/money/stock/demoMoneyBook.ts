@@ -1,8 +1,8 @@
 import type { RecordOf, Table } from '../../../shared/book/column.ts';
+import { type TradeRow, tradeRecords } from '../../../shared/book/layout/tradeRow.ts';
 import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
-import type { Row } from '../../../shared/book/readTable.ts';
+import type { Row } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
-import { type TradeRow, tradeRecords } from '../../../shared/book/tradeRow.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ledger } from '../../../shared/money/stock/ledger.ts';
 import type { Ledger, MaterialStock, MoveRow } from '../../../shared/money/stock/ledgerTypes.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
 import { BLACK, bought, counted, dayOf, materialRows, moveRows, used } from './moves.ts';
 
 function black(book: Ledger): MaterialStock {

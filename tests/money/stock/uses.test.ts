@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { indexBook, type OrderRow } from '../../../shared/book/bookIndex.ts';
 import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { orderUses } from '../../../shared/money/stock/orderUses.ts';
 import { type Use, usesOf } from '../../../shared/money/stock/usesOf.ts';
-import { indexBook, type OrderRow } from '../../../shared/runSheet/bookIndex.ts';
-import type { OrderPlan } from '../../../shared/runSheet/plan.ts';
-import { planOrder } from '../../../shared/runSheet/planOrder.ts';
-import { DEMO, type DemoChanges, demoBook, withChange } from '../../runSheet/demoBook.ts';
+import type { OrderPlan } from '../../../shared/plan/plan.ts';
+import { planOrder } from '../../../shared/plan/planOrder.ts';
+import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
 
 const UNITS = ['gal', 'lb', 'fl oz', 'fl oz', 'fl oz', 'oz', 'g'] as const;
 const MATERIALS: readonly MaterialRecord[] = [

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bondWords, noBondWords } from '../../../shared/outcomes/bondWords.ts';
+import { bondWords, noBondWords } from '../../../shared/outcomes/bond/bondWords.ts';
 import { bondFit, type TornJoint } from '../../../shared/quality/bond/bondFit.ts';
 import { passChance } from '../../../shared/quality/logistic/logisticModel.ts';
 import { errorText } from '../../heat/errorText.ts';

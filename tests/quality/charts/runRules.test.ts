@@ -1,7 +1,7 @@
 import { erfc } from 'jstat-esm';
 import { describe, expect, test } from 'vitest';
 import { type RulePoint, runSignals } from '../../../shared/quality/charts/runRules.ts';
-import { pseudoRandom } from '../../certainty/pseudoRandom.ts';
+import { pseudoRandom } from '../../uncertainty/pseudoRandom.ts';
 
 function normalPoints(values: readonly number[]): readonly RulePoint[] {
   return values.map((z) => ({

@@ -3,7 +3,7 @@ import { betaQuantile } from '../../../shared/quality/yields/betaQuantile.ts';
 import { fitYieldSpread } from '../../../shared/quality/yields/fitYieldSpread.ts';
 import { shrunkenYield } from '../../../shared/quality/yields/shrunkenYield.ts';
 import { yieldPrior } from '../../../shared/quality/yields/yieldPrior.ts';
-import { pseudoRandom } from '../../certainty/pseudoRandom.ts';
+import { pseudoRandom } from '../../uncertainty/pseudoRandom.ts';
 
 const ASSUMED = { mean: 0.9, weight: 10 };
 const SHOPS = 40;

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let dist = '';
 let remove = () => {};

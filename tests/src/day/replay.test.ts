@@ -1,12 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { DayEntry } from '../../../shared/day/dayPlan/dayTimetable.ts';
-import { dayOrders } from '../../../shared/pourDay/dayOrders.ts';
-import { dayShop } from '../../../shared/pourDay/dayShop.ts';
-import type { ReplanAnswer } from '../../../shared/verbs/dayVerbs.ts';
+import type { ReplanAnswer } from '../../../shared/commands/dayVerbs.ts';
+import type { DayEntry } from '../../../shared/day/planning/dayTimetable.ts';
+import { dayOrders } from '../../../shared/day/shop/dayOrders.ts';
+import { dayShop } from '../../../shared/day/shop/dayShop.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
-import { brokenDay } from '../../day/dayPlan/brokenDay.ts';
-import { HOUR } from '../../day/dayPlan/demoDay.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import { brokenDay } from '../../day/planning/brokenDay.ts';
+import { HOUR } from '../../day/planning/demoDay.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let dist = '';
 let remove = () => {};

@@ -1,10 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { headingOf } from '../../../shared/book/heading.ts';
-import { columnLetters } from '../../../shared/book/ordersFormula.ts';
+import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
+import { headingOf } from '../../../shared/book/reading/heading.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
-import type { BooksAnswer, ExportAnswer, MonthClosed } from '../../../shared/verbs/booksVerbs.ts';
-import { HOSTILE } from '../../runSheet/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import type {
+  BooksAnswer,
+  ExportAnswer,
+  MonthClosed,
+} from '../../../shared/commands/booksVerbs.ts';
+import { HOSTILE } from '../../paper/hostile.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let remove = () => {};
 let dist = '';

@@ -5,8 +5,8 @@ import { createContext, runInContext } from 'node:vm';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { demoCells, platformOf, type Values } from '../../../scripts/bench/demoCells.ts';
 import { buildCode } from '../../../scripts/build/buildCode.ts';
-import { SHOP_HEADINGS } from '../../../shared/book/settings.ts';
-import type { AnswerOf, Verb } from '../../../shared/verbs/verbs.ts';
+import { SHOP_HEADINGS } from '../../../shared/book/settings/settings.ts';
+import type { AnswerOf, Verb } from '../../../shared/commands/verbs.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 
 const ORDER = '1007';

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { headingOf } from '../../../shared/book/heading.ts';
-import { columnLetters } from '../../../shared/book/ordersFormula.ts';
+import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
+import { headingOf } from '../../../shared/book/reading/heading.ts';
 import { TABLES, type TableKey } from '../../../shared/book/tables.ts';
-import type { AnswerOf } from '../../../shared/verbs/verbs.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../../sidebar/openVerbs.ts';
+import type { AnswerOf } from '../../../shared/commands/verbs.ts';
+import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let remove = () => {};
 let book: DemoBook;

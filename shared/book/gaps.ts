@@ -1,0 +1,105 @@
+import { describeIn } from '../errors/describeIn.ts';
+import { InputError, type InputFacts } from '../errors/InputError.ts';
+import type { Missing } from '../plan/plan.ts';
+import type { UnitSystem } from '../units/measures.ts';
+import { type BookIndex, nameKey, problemsAt, problemsOfSheet, remember } from './bookIndex.ts';
+import type { RecordOf, SheetName, Table } from './column.ts';
+import type { Row } from './reading/readTable.ts';
+
+/** What a row still lacks, gathered while the plan's facts are looked up. */
+export interface Gaps {
+  readonly index: BookIndex;
+  readonly system: UnitSystem;
+  readonly missing: Missing[];
+}
+
+/** Looks something up once for each key; whoever asks again gets the same answer and the same gaps. */
+export function findOnce<Found>(gaps: Gaps, key: string, find: (own: Gaps) => Found): Found {
+  const { found, missing } = remember(gaps.index, key, () => {
+    const own: Gaps = { ...gaps, missing: [] };
+    return { found: find(own), missing: own.missing };
+  });
+  for (const gap of missing) addGap(gaps, gap);
+  return found;
+}
+
+/** Notes one gap; a place is named only once. */
+export function addGap(gaps: Gaps, gap: Missing): void {
+  const isKnown = gaps.missing.some(
+    (one) => one.sheet === gap.sheet && one.row === gap.row && one.heading === gap.heading,
+  );
+  if (!isKnown) gaps.missing.push(gap);
+}
+
+/** Notes a value that breaks a rule, in the words of every other message. */
+export function addBroken(gaps: Gaps, place: Omit<Missing, 'text'>, facts: InputFacts): void {
+  addGap(gaps, { ...place, text: describeIn(new InputError(facts), gaps.system) });
+}
+
+/**
+ * A cell that the plan cannot do without. When it is blank, refused, or its column is gone, that is noted with the reason
+ * the reading of the sheet gave.
+ */
+export function need<T extends Table, Key extends keyof RecordOf<T> & string>(
+  gaps: Gaps,
+  table: T,
+  { row, record }: Row<T>,
+  key: Key,
+): NonNullable<RecordOf<T>[Key]> | undefined {
+  const value = record[key];
+  if (value !== undefined && value !== null) return value as NonNullable<RecordOf<T>[Key]>; // not undefined, as checked
+  const heading = table.columns[key]?.heading ?? key;
+  noteAbsent(gaps, table.sheet, row, heading);
+  return undefined;
+}
+
+/** A cell that may be blank, but not wrong: a refused one is noted, a blank one is undefined. */
+export function optional<T extends Table, Key extends keyof RecordOf<T> & string>(
+  gaps: Gaps,
+  table: T,
+  { row, record }: Row<T>,
+  key: Key,
+): RecordOf<T>[Key] | undefined {
+  const heading = table.columns[key]?.heading ?? key;
+  if (record[key] === undefined) noteRefused(gaps, table.sheet, row, heading);
+  return record[key];
+}
+
+/** The row of a name in another table; a name that is not there is noted where it was typed, one not given was noted before. */
+export function findByName<R>(
+  gaps: Gaps,
+  rows: ReadonlyMap<string, R>,
+  name: string | undefined,
+  place: Omit<Missing, 'text'> & { readonly where: SheetName },
+): R | undefined {
+  if (name === undefined) return undefined;
+  const found = rows.get(nameKey(name));
+  if (found) return found;
+  const { where, ...typed } = place;
+  addBroken(gaps, typed, {
+    field: typed.heading.toLowerCase(),
+    rule: { kind: 'known', where },
+    value: name,
+  });
+  return undefined;
+}
+
+function noteAbsent(gaps: Gaps, sheet: SheetName, row: number, heading: string): void {
+  if (noteRefused(gaps, sheet, row, heading)) return;
+  const column = problemsOfSheet(gaps.index, sheet).find((one) => one.heading === heading);
+  if (column) {
+    addGap(gaps, { sheet, row: 1, heading, text: describeIn(column.error, gaps.system) });
+    return;
+  }
+  addBroken(
+    gaps,
+    { sheet, row, heading },
+    { field: heading.toLowerCase(), rule: { kind: 'given' }, value: '' },
+  );
+}
+
+function noteRefused(gaps: Gaps, sheet: SheetName, row: number, heading: string): boolean {
+  const refused = problemsAt(gaps.index, sheet, row).find((one) => one.heading === heading);
+  if (refused) addGap(gaps, { sheet, row, heading, text: describeIn(refused.error, gaps.system) });
+  return refused !== undefined;
+}

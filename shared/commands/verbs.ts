@@ -1,0 +1,131 @@
+import type { RunSheetDocument } from '../paper/runSheet/documentTypes.ts';
+import type { Picture } from '../pictures/pictures.ts';
+import type { PlanResult } from '../plan/plan.ts';
+import type { FigureKey, TrialsFound } from '../trials/proposal.ts';
+import type { BooksVerbs } from './booksVerbs.ts';
+import type { CauseVerbs } from './causeVerbs.ts';
+import type { ChecklistVerbs } from './checklistVerbs.ts';
+import type { DayVerbs } from './dayVerbs.ts';
+import type { LogVerbs } from './logVerbs.ts';
+import type { QualityVerbs } from './qualityVerbs.ts';
+import type { QuoteVerbs } from './quoteVerbs.ts';
+import type { StockVerbs } from './stockVerbs.ts';
+import type { TimerVerbs } from './timerVerbs.ts';
+
+/** Something to mend before the verb can do its work. */
+export interface Problem {
+  /** The form's field; `""` when it belongs to none. */
+  readonly field: string;
+  /** One sentence, as `describe` words it or in full. */
+  readonly text: string;
+}
+
+export interface Refused {
+  readonly kind: 'refused';
+  readonly problems: readonly Problem[];
+}
+
+export interface PlanPayload {
+  /** The order on show; the selected row when absent. */
+  readonly order?: string | undefined;
+  /** Clock time of the first pour as typed; the row's own when absent. */
+  readonly firstPour?: string | undefined;
+}
+
+export interface PlanAnswer {
+  readonly kind: 'ok';
+  readonly plan: PlanResult;
+}
+
+export interface OrderPayload {
+  readonly order: string;
+  readonly firstPour?: string | undefined;
+}
+
+export interface RunPayload extends OrderPayload {
+  readonly runId: string;
+}
+
+export interface RunSheetMade {
+  readonly kind: 'ok';
+  readonly runId: string;
+  /** The order's status afterwards. */
+  readonly status: string;
+}
+
+export interface RunSheetShown {
+  readonly kind: 'ok';
+  readonly runId: string;
+}
+
+export interface HeatShown {
+  readonly kind: 'ok';
+  readonly order: string;
+}
+
+/** What the heat dialog draws and says. */
+export interface HeatPictures {
+  readonly kind: 'ok';
+  /** Order, pattern and mold. */
+  readonly heading: string;
+  readonly pictures: readonly Picture[];
+  readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface DocumentAnswer {
+  readonly kind: 'ok';
+  readonly document: RunSheetDocument;
+}
+
+export interface TrialsAnswer extends TrialsFound {
+  readonly kind: 'ok';
+}
+
+export interface FigurePayload {
+  readonly figure: FigureKey;
+  /** Plate or material; `""` or absent for the shop */
+  readonly of?: string | undefined;
+  /** Initials, for the journal */
+  readonly who?: string | undefined;
+}
+
+export interface WayBackPayload extends FigurePayload {
+  /** The journal's entry that is to be taken back: a second click must not take back another. */
+  readonly entry: string;
+}
+
+/** The trials after a figure was put in use or taken back. */
+export interface FigureChanged extends TrialsAnswer {
+  /** `before` when the cells were like that already and nothing was written now. */
+  readonly changed: 'now' | 'before';
+}
+
+/** Every verb that a page calls: what it takes and what it answers. */
+interface Verbs
+  extends BooksVerbs,
+    CauseVerbs,
+    ChecklistVerbs,
+    DayVerbs,
+    LogVerbs,
+    QualityVerbs,
+    QuoteVerbs,
+    StockVerbs,
+    TimerVerbs {
+  readonly planSelectedOrder: { readonly payload: PlanPayload; readonly answer: PlanAnswer };
+  readonly makeRunSheet: { readonly payload: OrderPayload; readonly answer: RunSheetMade };
+  readonly printRunSheet: { readonly payload: RunPayload; readonly answer: RunSheetShown };
+  readonly runSheetDocumentFor: { readonly payload: RunPayload; readonly answer: DocumentAnswer };
+  readonly showHeat: { readonly payload: OrderPayload; readonly answer: HeatShown };
+  readonly heatPicturesFor: { readonly payload: OrderPayload; readonly answer: HeatPictures };
+  readonly readTrials: {
+    readonly payload: Readonly<Record<string, never>>;
+    readonly answer: TrialsAnswer;
+  };
+  readonly adoptFigure: { readonly payload: FigurePayload; readonly answer: FigureChanged };
+  readonly revertFigure: { readonly payload: WayBackPayload; readonly answer: FigureChanged };
+}
+
+export type Verb = keyof Verbs;
+export type PayloadOf<V extends Verb> = Verbs[V]['payload'];
+export type AnswerOf<V extends Verb> = Verbs[V]['answer'] | Refused;

@@ -1,0 +1,33 @@
+import { CURRENCIES } from '../../book/currency.ts';
+import { addCapacity } from './capacitySection.ts';
+import { addExcise, addMonths, addReceivable } from './moneySections.ts';
+import type { Overview } from './overview.ts';
+import { addQuality } from './qualitySections.ts';
+import { addOrders, addStock, addYields } from './shopSections.ts';
+import { addWide, type TabDraft } from './tabDraft.ts';
+import { OVERVIEW_WIDTHS, type OverviewTab } from './tabTypes.ts';
+
+/** The overview as cells and charts of a sheet; amounts are numbers in the workbook's currency, which is named once. */
+export function overviewTab(overview: Overview): OverviewTab {
+  const { shopName, day, books } = overview;
+  const draft: TabDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
+  addWide(draft, shopName === '' ? 'Overview' : `Overview: ${shopName}`, 'title');
+  addWide(
+    draft,
+    `As of ${day}. Amounts in ${books.currency}. Updating writes this sheet anew: keep notes of your own elsewhere.`,
+    'note',
+  );
+  addOrders(draft, overview);
+  addCapacity(draft, overview.week, overview);
+  addMonths(draft, books);
+  addExcise(draft, books);
+  addReceivable(draft, books);
+  addStock(draft, overview);
+  addQuality(draft, overview.quality);
+  addYields(draft, overview);
+  return {
+    ...draft,
+    columnWidths: OVERVIEW_WIDTHS,
+    moneyPlaces: CURRENCIES[books.currency].digits,
+  };
+}

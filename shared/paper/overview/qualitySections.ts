@@ -1,0 +1,72 @@
+import type { QualityOnShow } from '../../outcomes/quality/qualityOnShow.ts';
+import {
+  NO_WORST,
+  trendWords,
+  weekWords,
+  worstWords,
+} from '../../outcomes/quality/qualityWords.ts';
+import { addControlChart, addDefects, addWeights, addYieldCurve } from './qualityCharts.ts';
+import { addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
+
+/** Signals named, the newest: a sheet is read at a glance. */
+const SIGNALS = 5;
+
+/** This week's yield, the weeks before, signals, the worst, and the charts that the panel draws, as the sheet's own. */
+export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
+  const { key, text } = weekWords(quality);
+  addGap(draft);
+  addWide(draft, `Quality this week: ${key}`, 'heading');
+  addWide(draft, text, 'text');
+  if (quality.rounds === 0) return;
+  addWeeks(draft, quality);
+  addSignals(draft, quality);
+  addWorst(draft, quality);
+  addControlChart(draft, quality);
+  addDefects(draft, quality);
+  addYieldCurve(draft, quality);
+  addWeights(draft, quality);
+}
+
+function addWeeks(draft: TabDraft, quality: QualityOnShow): void {
+  addWide(draft, trendWords(quality), 'text');
+  addTable(
+    draft,
+    [
+      { heading: 'Week of', style: 'text' },
+      { heading: 'Rounds', style: 'count' },
+      { heading: 'Poured', style: 'count' },
+      { heading: 'Good', style: 'count' },
+      { heading: 'Good share', style: 'share' },
+      { heading: 'At least', style: 'share' },
+      { heading: 'At most', style: 'share' },
+    ],
+    quality.weeks.map(({ from, rounds, poured, good, interval }) => [
+      ...[from, rounds, poured, good, poured === 0 ? undefined : good / poured],
+      interval?.low,
+      interval?.high,
+    ]),
+  );
+}
+
+function addSignals(draft: TabDraft, { pictures }: QualityOnShow): void {
+  const texts = pictures.flatMap((picture) =>
+    picture.kind === 'share-chart' || picture.kind === 'weight-chart'
+      ? [...picture.signals].sort((one, other) => other.to - one.to).map(({ text }) => text)
+      : [],
+  );
+  addGap(draft);
+  addWide(draft, texts.length === 0 ? 'Signals: none' : 'Signals, the newest first', 'heading');
+  for (const text of texts.slice(0, SIGNALS)) addWide(draft, `${text}.`, 'text');
+  const more = texts.length - SIGNALS;
+  if (more > 0) addWide(draft, `And ${more} more: see Quality in the panel.`, 'note');
+}
+
+function addWorst(draft: TabDraft, { worst }: QualityOnShow): void {
+  addGap(draft);
+  addWide(draft, 'Worst three of the last 8 weeks', 'heading');
+  if (worst.length === 0) addWide(draft, NO_WORST, 'text');
+  for (const group of worst) {
+    const { name, evidence } = worstWords(group);
+    addWide(draft, `${name}: ${evidence}.`, 'text');
+  }
+}

@@ -1,0 +1,40 @@
+import { pictureWords } from '../../pictures/pictureWords.ts';
+import type { RunSheetDocument, SheetBlock } from './documentTypes.ts';
+import { addChecklists, addFacts, addLine, addTable } from './tab/tabBlocks.ts';
+import { type RunSheetCells, TAB_WIDTHS, type TabDraft } from './tab/tabTypes.ts';
+
+type Checklist = Extract<SheetBlock, { readonly kind: 'checklist' }>;
+
+/** The run sheet laid out as cells for the *Run sheet* tab: the same document as the printed page, boxes to tick on a tablet. */
+export function runSheetCells(document: RunSheetDocument): RunSheetCells {
+  const draft: TabDraft = { rows: [], merges: [], frames: [], ticks: [] };
+  const { shopName, title } = document;
+  addLine(draft, shopName === '' ? title : `${shopName} – ${title}`, 'title');
+  addFacts(draft, document.header);
+  for (const section of document.sections) {
+    addLine(draft, section.heading, 'heading');
+    const lists = section.blocks.filter((block): block is Checklist => block.kind === 'checklist');
+    if (lists.length > 0) addChecklists(draft, lists);
+    for (const block of section.blocks) addBlock(draft, block);
+  }
+  return { columnWidths: TAB_WIDTHS, ...draft };
+}
+
+function addBlock(draft: TabDraft, block: SheetBlock): void {
+  switch (block.kind) {
+    case 'facts':
+      addFacts(draft, block.facts);
+      return;
+    case 'lines':
+      for (const line of block.lines) addLine(draft, line, 'small');
+      return;
+    case 'figure':
+      addLine(draft, pictureWords(block.picture), 'small');
+      return;
+    case 'table':
+      addTable(draft, block);
+      return;
+    case 'checklist':
+      return;
+  }
+}

@@ -1,0 +1,83 @@
+import { HEAT_REFERENCE } from '../../../heat/heatUsed.ts';
+import type { DosePlan, LayerPlan, OrderPlan } from '../../../plan/plan.ts';
+import { sayCount, sayGrams, sayList, sayTemperature, sayVolume } from '../../../words/say.ts';
+import {
+  type SheetBlock,
+  type SheetCell,
+  type SheetSection,
+  text,
+  write,
+} from '../documentTypes.ts';
+
+/** More boxes than this no longer fit a row; the tally is written instead. */
+const MOST_BOXES = 8;
+
+/** What goes into each cup: one line for the base and for each dose, a box for each cup. */
+export function cupsSection(plan: OrderPlan): SheetSection {
+  const rows = plan.layers.flatMap((layer) => rowsOf(layer, plan));
+  const table: SheetBlock = {
+    kind: 'table',
+    headings: ['Layer', 'Material', 'Lot', 'In each cup', 'Cups', 'Actual'],
+    widths: [15, 35, 17, 31, 15, 10],
+    rows,
+  };
+  return {
+    name: 'cups',
+    heading: `${sayCount(plan.cups, 'cup')}, ${sayVolume(plan.plastisolVolume, plan.system)} of plastisol (${sayGrams(plan.plastisolMass)})`,
+    blocks: [table, { kind: 'lines', lines: [...proposalLines(plan), leftoverLine(plan)] }],
+  };
+}
+
+function rowsOf(layer: LayerPlan, plan: OrderPlan): readonly (readonly SheetCell[])[] {
+  const base = [
+    text(`${layer.order} ${layer.layer}`, 'strong'),
+    text(layer.base),
+    text(layer.lot, 'small'),
+    {
+      kind: 'text',
+      text: sayGrams(layer.cupMass),
+      size: 'strong',
+      note: sayVolume(layer.cupVolume, plan.system),
+    } as const,
+    ticks(layer.cups),
+    write(),
+  ];
+  const doses = layer.doses.map((dose) => [
+    text(''),
+    text(dose.material),
+    text(dose.lot, 'small'),
+    doseCell(dose),
+    ticks(layer.cups),
+    write(),
+  ]);
+  return [base, ...doses];
+}
+
+function ticks(count: number): SheetCell {
+  return count > MOST_BOXES ? write(`of ${count}`) : { kind: 'boxes', count };
+}
+
+/** A dose as it is measured: whole drops, grams with the nearest spoon, or grams. */
+function doseCell(dose: DosePlan): SheetCell {
+  if (dose.measure.kind === 'drops') return text(sayCount(dose.measure.drops, 'drop'), 'strong');
+  const grams = sayGrams(dose.mass);
+  if (dose.measure.kind === 'scale') return text(grams, 'strong');
+  return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
+}
+
+/** A leftover goes on with the heat it has behind it: whoever melts it again enters that in Materials. */
+function leftoverLine({ layers, heatBudget, system }: OrderPlan): string {
+  const used = layers.map((layer) => `${layer.layer} ${Math.ceil(layer.heatUsed / 60)}`);
+  const budget = Math.round(heatBudget / 60);
+  const reference = sayTemperature(HEAT_REFERENCE, system);
+  return `Label leftovers with their heat so far, in minutes at ${reference} of ${budget}: ${sayList(used)}.`;
+}
+
+function proposalLines(plan: OrderPlan): readonly string[] {
+  return plan.layers.flatMap((layer) =>
+    layer.doses.flatMap((dose) => {
+      const [first] = dose.proposals;
+      return first === undefined ? [] : [`${layer.layer}, ${dose.material}: ${first}.`];
+    }),
+  );
+}

@@ -1,0 +1,84 @@
+import { formatClock } from '../../../book/reading/clock.ts';
+import type { LayerPlan, OrderPlan } from '../../../plan/plan.ts';
+import type { Band, LayerBands } from '../../../plan/uncertainty/heatDetail.ts';
+import {
+  sayCount,
+  sayDuration,
+  sayShare,
+  sayStopwatch,
+  sayTemperature,
+} from '../../../words/say.ts';
+import { sayTimeBand, widestSentence } from '../../../words/sayCertainty.ts';
+import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
+
+/** The layers in the order they are poured: mark, cup temperature and window. */
+export function layersSection(plan: OrderPlan): SheetSection {
+  const { perRound, toPour, rounds } = plan.pieces;
+  const counts = `${sayCount(toPour, 'piece')} in ${sayCount(rounds, 'round')} of ${perRound}`;
+  const table: SheetBlock = {
+    kind: 'table',
+    headings: ['Layer', 'Fill to', 'Cup at', 'First cavity', 'Not before', 'Not after'],
+    widths: [19, 15, 16, 21, 37, 28],
+    rows: plan.layers.map((layer, index) => plannedCells(layer, plan, plan.detail?.layers[index])),
+  };
+  return {
+    name: 'layers',
+    heading: `Layers: ${counts}`,
+    blocks: [table, { kind: 'lines', lines: [paceLine(plan), ...certaintyLines(plan)] }],
+  };
+}
+
+function plannedCells(
+  layer: LayerPlan,
+  plan: OrderPlan,
+  bands: LayerBands | undefined,
+): readonly SheetCell[] {
+  return [
+    text(`${layer.order} ${layer.layer}`, 'strong'),
+    text(sayShare(layer.fillMark), 'strong'),
+    text(sayTemperature(layer.pourTemperature, plan.system), 'strong'),
+    text(startText(layer, plan), 'strong'),
+    sure(earliestText(layer), bands?.earliest),
+    sure(latestText(layer), bands?.latest),
+  ];
+}
+
+/** By the stopwatch that is started at the first pour of a round. */
+function startText({ window, run }: LayerPlan, plan: OrderPlan): string {
+  if (window !== undefined) return sayStopwatch(run.firstAt);
+  return plan.firstPour === undefined ? 'mold hot' : formatClock(plan.firstPour, plan.system);
+}
+
+function earliestText({ window }: LayerPlan): string {
+  return window === undefined || window.kind === 'none' ? '–' : sayDuration(window.earliest, 'up');
+}
+
+function latestText({ window }: LayerPlan): string {
+  if (window === undefined) return '–';
+  if (window.kind === 'none') return window.why === 'stays soft' ? 'would mix in' : 'will not bond';
+  return window.kind === 'from' ? 'any time' : sayDuration(window.latest, 'down');
+}
+
+/** A time with its band behind it, small. */
+function sure(words: string, band: Band | undefined): SheetCell {
+  const note = sayTimeBand(band);
+  return { kind: 'text', text: words, size: 'strong', ...(note === '' ? {} : { note }) };
+}
+
+/** What the bands mean, and the trial that would narrow them most. */
+function certaintyLines({ detail }: OrderPlan): readonly string[] {
+  if (detail === undefined) return [];
+  const widest = detail.layers.flatMap(({ earliest, latest }) =>
+    [latest?.widest, earliest?.widest].flatMap((key) => (key === undefined ? [] : [key])),
+  )[0];
+  const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
+  return [`Small: where nine of ten draws of what is not known exactly fall.${why}`];
+}
+
+function paceLine(plan: OrderPlan): string {
+  const each =
+    'First cavity: stopwatch from the first pour. Windows: from the pour below it, same cavity, mold kept hot.';
+  const cup = `A cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then back to heat; a layer takes ${sayDuration(plan.layerTime)}.`;
+  const demold = `Plate off at the last top-off; demold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)}.`;
+  return `${each} ${cup} ${demold}`;
+}

@@ -1,0 +1,72 @@
+import { formatClock } from '../../../book/reading/clock.ts';
+import type { OrderPlan, PlatePlan } from '../../../plan/plan.ts';
+import { sayCount, sayDuration, sayTemperature } from '../../../words/say.ts';
+import { sayTimeBand, widestSentence } from '../../../words/sayCertainty.ts';
+import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
+
+/** Said wherever a mold reading is asked for. */
+export const READING_ADVICE =
+  'Read the mold top with a surface probe, or infrared on tape or matt paint: bare metal reads far too low.';
+
+/** The plate: dial, when on, and the reading that starts the run. */
+export function plateSection(plan: OrderPlan): SheetSection {
+  const { plate } = plan;
+  if (plate.kind === 'unreachable')
+    return {
+      name: 'plate',
+      heading: 'Heat',
+      blocks: [
+        {
+          kind: 'lines',
+          lines: [`The mold will not get hot enough: ${plate.because}.`, READING_ADVICE],
+        },
+      ],
+    };
+  const facts: SheetBlock = { kind: 'facts', facts: factsOf(plan, plate) };
+  return {
+    name: 'plate',
+    heading: `Heat: ${plate.plate}`,
+    blocks: [
+      facts,
+      { kind: 'lines', lines: [heatUpLine(plan, plate), READING_ADVICE, cookingLine(plan)] },
+    ],
+  };
+}
+
+/** How long the mold takes, how sure that is, and the trial that would tell. */
+export function heatUpLine({ detail }: OrderPlan, plate: PlatePlan): string {
+  const band = sayTimeBand(detail?.heatUp);
+  const sure = band === '' ? '' : ` (${band})`;
+  const widest = detail?.heatUp?.widest;
+  const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
+  return `Hot about ${sayDuration(plate.heatUp, 'up')}${sure} after switching on.${why}`;
+}
+
+function cookingLine(plan: OrderPlan): string {
+  const cooked = sayTemperature(plan.cookTemperature, plan.system);
+  const bursts = sayCount(plan.cookBursts, 'short burst');
+  return `Cook each cup to ${cooked} in ${bursts}, about ${sayDuration(plan.cookTime)} in all; stir between.`;
+}
+
+function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
+  const { system } = plan;
+  return [
+    { label: 'Set to', cell: text(sayTemperature(plate.setting, system), 'key') },
+    { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
+    {
+      label: 'Mold top must read',
+      cell: {
+        kind: 'text',
+        text: sayTemperature(plate.topTarget, system, 'up'),
+        size: 'key',
+        note: `water boils here at ${sayTemperature(plate.boilingPoint, system)}`,
+      },
+    },
+  ];
+}
+
+/** When to switch on: a clock time, or how long before the first pour. */
+export function plateOnText(plan: Pick<OrderPlan, 'system'>, plate: PlatePlan): string {
+  if (plate.onAt !== undefined) return formatClock(plate.onAt, plan.system);
+  return `${sayDuration(Math.ceil((plate.heatUp + plate.readyWait) / 60) * 60)} before the first pour`;
+}

@@ -1,0 +1,40 @@
+import type { PlainElement } from '../../elements/plainElement.ts';
+import { FONT, segment, words } from '../../elements/svg.ts';
+import { fitText } from './fitText.ts';
+import type { Edges } from './plotFrame.ts';
+import { spread } from './spread.ts';
+
+/** A curve's or line's name at its right end. */
+export interface EndLabel {
+  /** Where the curve ends, when that is before the edge of the plot */
+  readonly x?: number;
+  readonly y: number;
+  readonly text: string;
+  readonly isBold?: boolean;
+}
+
+const GAP = 16;
+const LEADER = 14;
+
+/** Names beside the plot, each as near to its line as the others let it, with a leader from the line. */
+export function endLabels(
+  labels: readonly EndLabel[],
+  { right, top, bottom }: Edges,
+  width: number,
+): readonly PlainElement[] {
+  const places = spread(
+    labels.map(({ y }) => y),
+    GAP,
+    [top + 4, bottom - 4],
+  );
+  return labels.flatMap(({ x = right, y, text, isBold = false }, index) => {
+    const place = places[index] ?? y;
+    return [
+      segment([x + 1, y], [right + LEADER - 3, place], { 'stroke-width': 0.7 }),
+      words(right + LEADER, place + 4, fitText(text, width - right - LEADER - 2, FONT.small), {
+        size: FONT.small,
+        isBold,
+      }),
+    ];
+  });
+}

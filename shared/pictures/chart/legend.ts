@@ -1,0 +1,34 @@
+import type { PlainElement } from '../../elements/plainElement.ts';
+import { FONT, words } from '../../elements/svg.ts';
+import { fitText, textWidth } from './fitText.ts';
+
+/** A swatch 24 px wide around a middle line, and what it means. */
+export interface LegendItem {
+  readonly draw: (x: number, y: number) => readonly PlainElement[];
+  readonly text: string;
+}
+
+const SWATCH = 24;
+const GAP = 16;
+const LINE = 18;
+
+/** What lines and fills mean, flowing over as many lines as it takes; `height` is what it takes up. */
+export function legend(
+  items: readonly LegendItem[],
+  { left, top, width }: { left: number; top: number; width: number },
+): { readonly drawn: readonly PlainElement[]; readonly height: number } {
+  let [x, y] = [left, top];
+  const drawn = items.flatMap(({ draw, text }) => {
+    const fitted = fitText(text, width - SWATCH - 6, FONT.small);
+    const wide = SWATCH + 6 + textWidth(fitted, FONT.small);
+    if (x > left && x + wide > left + width) [x, y] = [left, y + LINE];
+    const middle = y + LINE / 2;
+    const item = [
+      ...draw(x, middle),
+      words(x + SWATCH + 6, middle + 4, fitted, { size: FONT.small }),
+    ];
+    x += wide + GAP;
+    return item;
+  });
+  return { drawn, height: items.length === 0 ? 0 : y + LINE - top };
+}

@@ -1,0 +1,108 @@
+import type { PlainElement } from '../../elements/plainElement.ts';
+import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/svg.ts';
+import { type ChartUnit, chartUnit } from '../chart/chartScales.ts';
+import { legend } from '../chart/legend.ts';
+import { linearScale, type Scale } from '../chart/linearScale.ts';
+import { pictureRoot } from '../chart/pictureRoot.ts';
+import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
+import { rangeStrip, STRIP } from '../chart/rangeStrip.ts';
+import type { ControlChart } from './controlChart.ts';
+import { controlLegend } from './controlLegend.ts';
+import { drawLanes, signalLanes, signalList, signalMark } from './signalLanes.ts';
+
+const LEFT = 50;
+const RIGHT = 10;
+const TITLE = 26;
+const PLOT = 190;
+const BELOW = 26;
+
+/** Points with their limits; what breaks a rule is ringed, numbered, and named below. */
+export function controlChartPicture(chart: ControlChart, width: number): PlainElement {
+  const unit = chartUnit(chart);
+  const { points, ranges, signals } = chart;
+  const across = linearScale([-0.5, points.length - 0.5], [LEFT, width - RIGHT]);
+  const lanes = signalLanes(signals, across);
+  const key = legend(controlLegend(chart), { left: 8, top: 4, width: width - 16 });
+  const top = key.height + TITLE + lanes.height;
+  const edges: Edges = { left: LEFT, right: width - RIGHT, top, bottom: top + PLOT };
+  const { y, drawn } = frameOf(chart, unit, edges);
+  const at = (index: number): Point => [across(index), y(unit.of(points[index]?.value ?? 0))];
+  const strip = ranges === undefined ? 0 : STRIP;
+  const list = signalList(
+    lanes,
+    points.map(({ label }) => label),
+    { left: 8, top: edges.bottom + BELOW + strip, width: width - 16 },
+  );
+  const ringed = new Set(lanes.signals.map(({ to }) => to));
+  return pictureRoot(chart, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
+    ...key.drawn,
+    words(4, key.height + 16, unit.title, { size: FONT.small }),
+    ...drawn,
+    words(
+      (edges.left + edges.right) / 2,
+      edges.bottom + 16,
+      `${chart.each}s, the newest at the right`,
+      {
+        size: FONT.small,
+        anchor: 'middle',
+      },
+    ),
+    ...limitLines(chart, { x: across, y, unit, edges }),
+    ...joined(points.map((_, index) => at(index))),
+    ...drawLanes(lanes, { top: edges.top, at }),
+    ...points.map((_, index) => (ringed.has(index) ? signalMark(at(index)) : dot(at(index)))),
+    ...(ranges === undefined
+      ? []
+      : rangeStrip(ranges, unit, across, { ...edges, top: edges.bottom + BELOW })),
+    ...list.drawn,
+  ]);
+}
+
+function frameOf(chart: ControlChart, unit: ChartUnit, edges: Edges) {
+  const { points } = chart;
+  const shown = points.flatMap(({ value, lower, upper }) => [value, lower, upper]).map(unit.of);
+  const up = niceAxis(shown, {
+    title: '',
+    room: edges.bottom - edges.top,
+    along: 'down',
+    narrowest: unit.narrowest,
+  });
+  return plotFrame(edges, pointsAxis(points.length), up);
+}
+
+/** No ticks: places are told by the order and by the names below. */
+function pointsAxis(count: number): Axis {
+  return { domain: [-0.5, count - 0.5], ticks: [], say: String, title: '' };
+}
+
+/** The center line, and for each point the limits of its own number of pieces. */
+function limitLines(
+  { points, center }: ControlChart,
+  { x, y, unit, edges }: { x: Scale; y: Scale; unit: ChartUnit; edges: Edges },
+): readonly PlainElement[] {
+  const level = y(unit.of(center));
+  const steps = (of: 'lower' | 'upper') =>
+    points
+      .map((point, index) => {
+        const height = pixels(y(unit.of(point[of])));
+        const [from, to] = [pixels(x(index - 0.5)), pixels(x(index + 0.5))];
+        return `${index === 0 ? 'M' : 'L'}${from},${height}L${to},${height}`;
+      })
+      .join('');
+  const looks = { fill: 'none', stroke: GRAY.text, 'stroke-dasharray': '6 3', 'stroke-width': 1.2 };
+  return [
+    segment([edges.left, level], [edges.right, level], { stroke: GRAY.text }),
+    shape('path', { d: steps('upper'), ...looks }),
+    shape('path', { d: steps('lower'), ...looks }),
+  ];
+}
+
+function joined(points: readonly Point[]): readonly PlainElement[] {
+  if (points.length < 2) return [];
+  const d = points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${pixels(x)},${pixels(y)}`);
+  return [shape('path', { d: d.join(''), fill: 'none', stroke: GRAY.hatch, 'stroke-width': 1 })];
+}
+
+function dot([cx, cy]: Point): PlainElement {
+  return shape('circle', { cx, cy, r: 2.4, fill: GRAY.text });
+}

@@ -1,0 +1,35 @@
+import { GRAY, segment } from '../../elements/svg.ts';
+import { say, sayShare } from '../../words/say.ts';
+import type { LegendItem } from '../chart/legend.ts';
+import type { ControlChart } from './controlChart.ts';
+import { signalMark } from './signalLanes.ts';
+
+/** A value of the chart in words: `12 %`, `0.315 oz`. */
+export function sayValue(value: number, { kind, system }: ControlChart): string {
+  if (kind === 'share-chart') return sayShare(Number(value.toPrecision(3)));
+  return say(value, 'baseMass', system, system === 'US' ? 3 : 2);
+}
+
+export function controlLegend(chart: ControlChart): readonly LegendItem[] {
+  const { center, each, kind, signals } = chart;
+  const limits = kind === 'share-chart' ? `limits for the pieces of each ${each}` : 'limits';
+  return [
+    {
+      draw: (x, y) => [segment([x, y], [x + 24, y], { stroke: GRAY.text })],
+      text: `center line ${sayValue(center, chart)}`,
+    },
+    {
+      draw: (x, y) => [
+        segment([x, y], [x + 24, y], {
+          stroke: GRAY.text,
+          'stroke-dasharray': '6 3',
+          'stroke-width': 1.2,
+        }),
+      ],
+      text: limits,
+    },
+    ...(signals.length === 0
+      ? []
+      : [{ draw: (x: number, y: number) => [signalMark([x + 12, y])], text: 'signal' }]),
+  ];
+}

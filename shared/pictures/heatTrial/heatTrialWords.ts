@@ -1,0 +1,29 @@
+import { say, sayCount, sayDuration, sayTemperature } from '../../words/say.ts';
+import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
+
+/** The trial picture in words, from the same numbers. */
+export function heatTrialWords(trial: HeatTrialPictured): string {
+  const { title, readings, curve, target, system } = trial;
+  const last = curve[curve.length - 1];
+  const course =
+    last === undefined
+      ? ''
+      : `The fitted curve reaches ${sayTemperature(last.top, system)} after ${sayDuration(last.seconds)}.`;
+  const wanted =
+    target === undefined ? '' : `The mold top must read ${sayTemperature(target, system, 'up')}.`;
+  return [
+    `${title}: ${sayCount(readings.length, 'reading')}.`,
+    course,
+    residualWords(trial),
+    wanted,
+  ]
+    .filter((one) => one !== '')
+    .join(' ');
+}
+
+function residualWords(trial: HeatTrialPictured): string {
+  const residuals = trialResiduals(trial).map(({ residual }) => residual);
+  if (residuals.length === 0) return '';
+  const largest = Math.max(...residuals.map(Math.abs));
+  return `Readings lie at most ${say(largest, 'temperatureDifference', trial.system, 1)} off the curve.`;
+}

@@ -1,0 +1,43 @@
+import type { PlainElement } from '../../elements/plainElement.ts';
+import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
+import { fromEngine } from '../../units/convert.ts';
+import { MEASURES } from '../../units/measures.ts';
+import { UNITS } from '../../units/units.ts';
+import { mark } from '../chart/marks.ts';
+import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
+import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
+
+/** Reading less curve: stems from zero, as much room above as below. */
+export function residualStrip(
+  trial: HeatTrialPictured,
+  across: Axis,
+  edges: Edges,
+): readonly PlainElement[] {
+  const { left, right, top, bottom } = edges;
+  const unit = MEASURES.temperatureDifference[trial.system];
+  const residuals = trialResiduals(trial).map((one) => ({
+    ...one,
+    residual: fromEngine(one.residual, unit),
+  }));
+  const most = Math.max(1, ...residuals.map(({ residual }) => Math.abs(residual)));
+  const up = niceAxis([-most, most], {
+    title: '',
+    room: bottom - top,
+    along: 'down',
+    narrowest: 1,
+  });
+  const { x, y, drawn } = plotFrame(edges, across, up);
+  const trials = [...new Set(trial.readings.map((reading) => reading.trial))];
+  return [
+    ...drawn,
+    segment([left, y(0)], [right, y(0)], { stroke: GRAY.text }),
+    ...residuals.flatMap(({ seconds, residual, trial: name }) => {
+      const at = x(fromEngine(seconds, 'min'));
+      return [
+        segment([at, y(0)], [at, y(residual)], { 'stroke-width': 1.6 }),
+        mark([at, y(residual)], trials.indexOf(name)),
+      ];
+    }),
+    words(left, top - 7, `reading less curve, ${UNITS[unit].label}`, { size: FONT.small }),
+  ];
+}

@@ -1,0 +1,81 @@
+import { GRAY, outline, segment, shape } from '../../elements/svg.ts';
+import { hatched } from '../chart/hatched.ts';
+import type { LegendItem } from '../chart/legend.ts';
+import { followOf, type LayerTimeline } from './layerTimeline.ts';
+
+/** What the timeline's strips and lines mean, those that are there. */
+export function timelineLegend({ layers }: LayerTimeline): readonly LegendItem[] {
+  const follows = layers.flatMap((layer) => followOf(layer) ?? []);
+  const isUnsure = follows.some(
+    ({ from, to, sure }) => sure === undefined || sure.from !== from || sure.to !== to,
+  );
+  const closes = layers.some(({ openTime }) => openTime.kind === 'seconds');
+  return [
+    POUR,
+    ...(follows.length > 0 ? [FOLLOWS] : []),
+    ...(isUnsure ? [UNSURE] : []),
+    ...(closes ? [CLOSED] : []),
+  ];
+}
+
+const POUR: LegendItem = {
+  draw: (x, y) => [
+    segment([x + 6, y - 7], [x + 18, y + 7], {
+      stroke: GRAY.text,
+      'stroke-width': 4,
+      'stroke-linecap': 'round',
+    }),
+  ],
+  text: 'pour, first cavity to last',
+};
+
+const FOLLOWS: LegendItem = {
+  draw: (x, y) => [
+    shape('rect', {
+      x,
+      y: y - 6,
+      width: 24,
+      height: 12,
+      fill: GRAY.band,
+      stroke: GRAY.line,
+      'stroke-width': 0.8,
+    }),
+  ],
+  text: 'may follow the layer below',
+};
+
+const UNSURE: LegendItem = {
+  draw: (x, y) => [
+    outline(
+      [
+        [x, y - 6],
+        [x + 24, y - 6],
+        [x + 24, y + 6],
+        [x, y + 6],
+      ],
+      { fill: '#fff', stroke: GRAY.line, 'stroke-width': 0.8 },
+    ),
+    hatched({
+      from: [
+        [x, y - 6],
+        [x, y + 6],
+      ],
+      to: [
+        [x + 24, y - 6],
+        [x + 24, y + 6],
+      ],
+    }),
+  ],
+  text: 'may be too early or too late',
+};
+
+const CLOSED: LegendItem = {
+  draw: (x, y) => [
+    segment([x + 6, y - 7], [x + 18, y + 7], {
+      stroke: GRAY.text,
+      'stroke-width': 1.4,
+      'stroke-dasharray': '4 3',
+    }),
+  ],
+  text: 'closed, no longer moves',
+};

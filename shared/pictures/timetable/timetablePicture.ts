@@ -1,0 +1,113 @@
+import type { PlainElement } from '../../elements/plainElement.ts';
+import { FONT, GRAY, segment, shape, words } from '../../elements/svg.ts';
+import { fitText } from '../chart/fitText.ts';
+import { legend } from '../chart/legend.ts';
+import { pictureRoot } from '../chart/pictureRoot.ts';
+import { widest } from '../layerTimeline/timelineLabels.ts';
+import { filledBar } from './barFill.ts';
+import { type DayColumn, dayColumns, momentAt } from './dayScale.ts';
+import { dueRow } from './dueRow.ts';
+import type { Timetable, TimetableRow } from './timetable.ts';
+import { rowBars } from './timetableBars.ts';
+import { hourTicks } from './timetableTicks.ts';
+
+/** Heights of a group's name, of the days' names and of the hours below [px]. */
+const GROUP = 18;
+const HEAD = 20;
+const HOURS = 22;
+
+/** Everybody and everything in a row of their own, the days side by side, the due dates below. */
+export function timetablePicture(timetable: Timetable, width: number): PlainElement {
+  const { days, groups } = timetable;
+  const key = legend(keyOf(timetable), { left: 8, top: 4, width: width - 16 });
+  const names = groups.flatMap(({ rows }) => rows.map(({ name }) => name));
+  const left = Math.min(width * 0.26, 14 + widest([...names, 'Due']));
+  const columns = dayColumns(days, [left, width - 10]);
+  const top = key.height + HEAD + 8;
+  let y = top;
+  const rows: PlainElement[] = [];
+  for (const { name, rows: inside } of groups) {
+    rows.push(
+      shape('rect', { x: 0, y, width, height: GROUP - 3, fill: '#eee' }),
+      words(6, y + 12, name, { size: FONT.small, isBold: true }),
+    );
+    y += GROUP;
+    for (const row of inside) y += drawRow(rows, row, { y, left, columns, timetable });
+  }
+  const dues = dueRow(timetable, { top: y, left, right: width - 10, columns });
+  const bottom = y + dues.height;
+  return pictureRoot(timetable, { width, height: bottom + HOURS }, [
+    ...key.drawn,
+    ...columns.flatMap((column) => dayHead(column, top - 8)),
+    ...hourTicks(columns, { top, bottom, system: timetable.system }),
+    ...rows,
+    ...dues.drawn,
+    ...nowLine(timetable, { top, bottom, columns }),
+  ]);
+}
+
+interface RowPlace {
+  readonly y: number;
+  readonly left: number;
+  readonly columns: readonly DayColumn[];
+  readonly timetable: Timetable;
+}
+
+/** @returns its height */
+function drawRow(
+  into: PlainElement[],
+  row: TimetableRow,
+  { y, left, columns, timetable }: RowPlace,
+): number {
+  const { drawn, height } = rowBars(row, { top: y, columns, orders: timetable.orders });
+  into.push(
+    words(6, y + 15, fitText(row.name, left - 10, FONT.plain)),
+    ...drawn,
+    segment([0, y + height - 1], [columns[columns.length - 1]?.right ?? left, y + height - 1], {
+      stroke: GRAY.grid,
+    }),
+  );
+  return height;
+}
+
+function dayHead({ name, left, right }: DayColumn, y: number): readonly PlainElement[] {
+  const shown = fitText(name, right - left, FONT.plain);
+  return [words((left + right) / 2, y, shown, { anchor: 'middle', isBold: true })];
+}
+
+function nowLine(
+  { now, days }: Timetable,
+  { top, bottom, columns }: { top: number; bottom: number; columns: readonly DayColumn[] },
+): readonly PlainElement[] {
+  const isShown = days.some(({ from, to }) => now !== undefined && now >= from && now <= to);
+  if (now === undefined || !isShown) return [];
+  const x = momentAt(now, columns);
+  return [
+    segment([x, top], [x, bottom], {
+      stroke: GRAY.text,
+      'stroke-width': 1.6,
+      'stroke-dasharray': '5 3',
+    }),
+  ];
+}
+
+/** The orders with their fills; the marks only where there are any. */
+function keyOf({ orders, now }: Timetable) {
+  const swatches = orders.map(({ name }, order) => ({
+    draw: (x: number, y: number) =>
+      filledBar({ left: x + 2, top: y - 6, width: 20, height: 12 }, order),
+    text: name,
+  }));
+  if (now === undefined) return swatches;
+  const dashes = {
+    draw: (x: number, y: number) => [
+      segment([x + 12, y - 8], [x + 12, y + 8], {
+        stroke: GRAY.text,
+        'stroke-width': 1.6,
+        'stroke-dasharray': '5 3',
+      }),
+    ],
+    text: 'now',
+  };
+  return [...swatches, dashes];
+}

@@ -1,0 +1,131 @@
+import type { CurrencyCode } from '../../shared/book/currency.ts';
+import type { BooksOnShow, SaleLine } from '../../shared/money/books/booksOnShow.ts';
+import type { CostBasis, MoneySums } from '../../shared/money/books/booksTypes.ts';
+import { sayChange } from '../../shared/money/books/sayChange.ts';
+import { sayCount, sayShare } from '../../shared/words/say.ts';
+import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { button, el } from '../page/el.ts';
+import { figuresTable } from '../page/figuresTable.ts';
+import { sentence } from '../page/sentence.ts';
+import type { Store } from '../panel/store.ts';
+import { closeTheMonth } from './booksActions.ts';
+
+/** Months that are shown at most, the newest. */
+const MONTHS = 12;
+
+const BASIS_WORDS: Readonly<Record<CostBasis, string>> = {
+  posted: 'cost from stock moves',
+  'partly posted': 'cost partly from stock moves, the rest as planned',
+  planned: 'cost as planned: nothing is posted for it',
+  'stock only': 'cost of stock only: it has no plan',
+  unknown: 'cost unknown: no plan and nothing posted',
+};
+
+/** Sales, cost and margin by month and year, with the button that closes a month. */
+export function monthsCard(books: BooksOnShow, store: Store): HTMLElement {
+  const { months, years, currency } = books;
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, 'By month'),
+    figuresTable('Sales, cost of goods and margin by month', {
+      heads: ['Month', 'Sales', 'Cost', 'Margin'],
+      rows: months.slice(-MONTHS).map((one) => [one.month, ...amounts(one, currency)]),
+      sums: years.map((one) => [String(one.year), ...amounts(one, currency)]),
+    }),
+    ...closedWords(books),
+    ...years.flatMap(({ year, corrections }) => {
+      const words = sayChange({ change: corrections }, currency);
+      return words === '' ? [] : [el('p', { class: 'small' }, `${year} ${words}.`)];
+    }),
+    ...months.slice(-MONTHS).flatMap(({ month, since }) => {
+      const words = since === undefined ? '' : sayChange(since, currency);
+      if (words === '') return [];
+      return [el('p', { class: 'warning' }, el('strong', {}, `${month}: `), sentence(words))];
+    }),
+    el(
+      'p',
+      { class: 'small' },
+      'Sales are the prices agreed, less the excise inside them. Shipping and taxes are not in them.',
+    ),
+    ...otherStock(books),
+    ordersOf(books),
+    closing(books, store),
+  );
+}
+
+function amounts(
+  { sales, costOfGoods, margin }: MoneySums,
+  currency: CurrencyCode,
+): readonly string[] {
+  return [sales, costOfGoods, margin].map((minor) => sayMoney(minor, currency));
+}
+
+function closedWords({ months }: BooksOnShow): readonly HTMLElement[] {
+  const closed = months.filter(({ state }) => state === 'closed').slice(-MONTHS);
+  if (closed.length === 0) return [];
+  const words = closed.map(({ month, since }) => {
+    const who = since === undefined || since.who === '' ? '' : ` by ${since.who}`;
+    return `${month} (${since?.closedOn ?? ''}${who})`;
+  });
+  return [el('p', { class: 'small' }, `Closed: ${words.join(', ')}.`)];
+}
+
+function otherStock({ months, currency }: BooksOnShow): readonly HTMLElement[] {
+  const lost = months.filter(({ otherStock: minor }) => minor !== 0).slice(-MONTHS);
+  if (lost.length === 0) return [];
+  const words = lost.map(({ month, otherStock: minor }) => `${month} ${sayMoney(minor, currency)}`);
+  return [
+    el(
+      'p',
+      { class: 'small' },
+      `Stock lost or scrapped for no order, not in the cost: ${words.join(', ')}.`,
+    ),
+  ];
+}
+
+function ordersOf({ latest, older, currency }: BooksOnShow): HTMLElement {
+  return el(
+    'details',
+    { class: 'more' },
+    el('summary', {}, 'By order, newest first'),
+    el('ul', { class: 'stocks' }, ...latest.map((line) => saleItem(line, currency))),
+    ...(older > 0
+      ? [el('p', { class: 'small' }, `${sayCount(older, 'older sale')}: save sales as CSV.`)]
+      : []),
+  );
+}
+
+function saleItem(
+  { order, day, sales, cost, margin, basis }: SaleLine,
+  currency: CurrencyCode,
+): HTMLElement {
+  return el(
+    'li',
+    {},
+    el('strong', {}, `Order ${order}`),
+    `, ${day}: sales ${sayMoney(sales, currency)}, cost ${sayMoney(cost, currency)}, margin ${sayMoney(margin, currency)}${sales > 0 ? ` (${sayShare(margin / sales)})` : ''}`,
+    el('p', { class: 'small' }, `${sentence(BASIS_WORDS[basis])}`),
+  );
+}
+
+function closing({ next }: BooksOnShow, store: Store): HTMLElement {
+  if (next === undefined)
+    return el('p', { class: 'small' }, 'Every month that is over and has sales is closed.');
+  const { who, busy } = store.get();
+  const isOff = busy !== '';
+  const input = el('input', { id: 'who', type: 'text', maxlength: '20', value: who });
+  input.disabled = isOff;
+  input.addEventListener('input', () => store.follow({ who: input.value }));
+  return el(
+    'div',
+    {},
+    el('div', { class: 'field' }, el('label', { for: 'who' }, 'Your initials'), input),
+    button({ id: 'close', label: `Close ${next}`, isOff }, () => void closeTheMonth(store, next)),
+    el(
+      'p',
+      { class: 'small' },
+      'Closing keeps the figures of the month as they are now. What is corrected later shows as a difference.',
+    ),
+  );
+}

@@ -1,0 +1,27 @@
+import type { CausesPayload } from '../../shared/commands/causeVerbs.ts';
+import type { CausesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
+import type { Store } from '../panel/store.ts';
+import { work } from '../panel/work.ts';
+
+/** Shows what went wrong in a round; the last bad one where none is named. */
+export async function openCauses(store: Store, asked: CausesPayload = {}): Promise<void> {
+  const causes = await work(store, 'Looking at the round…', 'causesFor', asked);
+  if (causes === undefined) return;
+  store.set({ view: 'causes', causes, notice: { kind: 'done', texts: [readText(causes)] } });
+}
+
+function readText({ shown, insteadOf }: CausesOnShow): string {
+  if (shown === undefined) return 'Pour log read: no round came out bad.';
+  return insteadOf === undefined
+    ? `${shown.label} read.`
+    : `Row ${insteadOf} was corrected: row ${shown.row} stands for it.`;
+}
+
+/** Opens what is on show as a page to print. */
+export async function printCauses(store: Store): Promise<void> {
+  const row = store.get().causes?.shown?.row;
+  if (row === undefined) return;
+  const shown = await work(store, 'Opening the page…', 'showCauses', { row: String(row) });
+  if (shown === undefined) return;
+  store.set({ notice: { kind: 'done', texts: ['The page of the causes is open.'] } });
+}

@@ -1,0 +1,38 @@
+import type { HeatPictures } from '../../shared/commands/verbs.ts';
+import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
+import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { el } from '../page/el.ts';
+import { drawFitting } from '../page/fitting.ts';
+import { sentence } from '../page/sentence.ts';
+import { openDialog } from './dialog.ts';
+
+openDialog('heatPicturesFor', (answer) => {
+  const place = document.getElementById('heat');
+  if (place === null) return;
+  place.replaceChildren(...partsOf(answer));
+  drawFitting(answer.pictures, place);
+});
+
+function partsOf({ heading, pictures, warnings, cautions }: HeatPictures): readonly HTMLElement[] {
+  return [
+    el('h1', {}, heading),
+    ...listOf('Check', 'warnings', warnings),
+    ...pictures.map((picture) =>
+      el(
+        'section',
+        {},
+        el('h2', {}, pictureTitle(picture)),
+        el('div', { class: 'drawing' }),
+        el('p', {}, pictureWords(picture)),
+      ),
+    ),
+    el('section', {}, el('h2', {}, 'Reading the mold'), el('p', {}, READING_ADVICE)),
+    ...listOf('Cautions', 'cautions', cautions),
+  ];
+}
+
+function listOf(heading: string, name: string, texts: readonly string[]): readonly HTMLElement[] {
+  if (texts.length === 0) return [];
+  const items = texts.map((text) => el('li', {}, sentence(text)));
+  return [el('section', { class: name }, el('h2', {}, heading), el('ul', {}, ...items))];
+}

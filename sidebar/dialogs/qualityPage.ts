@@ -1,0 +1,38 @@
+import type { QualityAnswer } from '../../shared/commands/qualityVerbs.ts';
+import { askedWords } from '../../shared/outcomes/quality/qualityWords.ts';
+import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { el } from '../page/el.ts';
+import { drawFitting } from '../page/fitting.ts';
+import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/qualityParts.ts';
+import { openDialog } from './dialog.ts';
+
+openDialog('qualityFor', (answer) => {
+  const place = document.getElementById('quality');
+  if (place === null) return;
+  place.replaceChildren(...partsOf(answer));
+  drawFitting(answer.pictures, place);
+});
+
+function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
+  const { shopName, day, pictures, missing } = answer;
+  const name = shopName === '' ? 'Quality' : `Quality: ${shopName}`;
+  return [
+    el('h1', {}, `${name}, ${day}`),
+    el('p', {}, `${askedWords(answer)}.`),
+    section('This week', weekPart(answer)),
+    section('Signals', signalsPart(answer)),
+    section('Worst of all', worstPart(answer)),
+    section('Week by week', weeksPart(answer)),
+    ...pictures.map((picture) =>
+      section(pictureTitle(picture), [
+        el('div', { class: 'drawing' }),
+        el('p', {}, pictureWords(picture)),
+      ]),
+    ),
+    ...missing.map((text) => el('p', {}, text)),
+  ];
+}
+
+function section(heading: string, parts: readonly HTMLElement[]): HTMLElement {
+  return el('section', {}, el('h2', {}, heading), ...parts);
+}

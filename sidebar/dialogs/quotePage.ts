@@ -1,0 +1,7 @@
+import { quoteElements } from '../../shared/paper/quote/quoteElements.ts';
+import { drawElements } from '../page/drawElements.ts';
+import { openDialog } from './dialog.ts';
+
+openDialog('quoteDocumentFor', ({ document: quote }) => {
+  document.getElementById('quote')?.replaceChildren(drawElements(quoteElements(quote)));
+});

@@ -1,0 +1,40 @@
+import type { LogForm } from '../../shared/commands/logVerbs.ts';
+import { sayCount } from '../../shared/words/say.ts';
+import { el } from '../page/el.ts';
+import type { Store } from '../panel/store.ts';
+import { typeInto } from '../plan/actions.ts';
+import { errorOf, inputLooks, logField } from './logField.ts';
+
+/** Which run and round the pieces belong to: a new run, or one that has rounds in the log. */
+export function runField(form: LogForm, store: Store): HTMLElement {
+  const chosen = store.get().draft?.values['run'] ?? '';
+  const listed = form.runs.some(({ run }) => run === chosen) || chosen === '';
+  const runs = listed ? form.runs : [{ run: chosen, rounds: 0, nextRound: 1 }, ...form.runs];
+  const options = runs.map(({ run, rounds }) =>
+    el(
+      'option',
+      { value: run },
+      rounds === 0 ? `${run}, nothing logged yet` : `${run}, ${sayCount(rounds, 'row')} logged`,
+    ),
+  );
+  const select = el('select', inputLooks('run', store), ...options);
+  select.value = chosen;
+  const round = logField('round', form, store);
+  const showNext = () => {
+    const next = runs.find(({ run }) => run === select.value)?.nextRound ?? 1;
+    round.querySelector('input')?.setAttribute('placeholder', `the next: ${next}`);
+  };
+  showNext();
+  select.addEventListener('change', () => {
+    typeInto(store, 'run', select.value);
+    showNext();
+  });
+  const run = el(
+    'div',
+    { class: 'field' },
+    el('label', { for: 'run' }, 'Run'),
+    select,
+    ...errorOf('run', store),
+  );
+  return el('div', {}, run, round);
+}

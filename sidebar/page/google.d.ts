@@ -1,0 +1,14 @@
+import type { Verb } from '../../shared/commands/verbs.ts';
+
+/** The part of the platform's page API that the pages use; what passes is JSON and is checked by `call`. */
+declare global {
+  namespace google.script {
+    type Runner = {
+      withSuccessHandler(handler: (answer: unknown) => void): Runner;
+      withFailureHandler(handler: (error: Error) => void): Runner;
+    } & { readonly [V in Verb]: (payload: unknown) => void };
+
+    const run: Runner;
+    const host: { close(): void };
+  }
+}

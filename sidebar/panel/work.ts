@@ -1,0 +1,62 @@
+import type { AnswerOf, PayloadOf, Problem, Verb } from '../../shared/commands/verbs.ts';
+import { FORM_KEYS } from '../../shared/log/formFields.ts';
+import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
+import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
+import { sayCount } from '../../shared/words/say.ts';
+import { call } from '../page/call.ts';
+import { sentence } from '../page/sentence.ts';
+import type { Store } from './store.ts';
+
+type Good<V extends Verb> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
+
+/**
+ * Calls a verb, once at a time, and shows that it runs. A refusal or a failure becomes a notice; nothing typed is touched.
+ * @returns the answer, or undefined when there is none or the page was busy already
+ */
+export async function work<V extends Verb>(
+  store: Store,
+  busy: string,
+  verb: V,
+  payload: PayloadOf<V>,
+): Promise<Good<V> | undefined> {
+  if (store.get().busy !== '') return undefined;
+  store.set({ busy, notice: undefined, problems: [] });
+  try {
+    const answer = await call(verb, payload);
+    if (answer.kind === 'ok') {
+      store.follow({ busy: '' });
+      return answer as Good<V>; // told apart by its kind
+    }
+    const notice = { kind: 'problem', texts: refusalTexts(store, answer.problems) } as const;
+    store.set({ busy: '', notice, problems: answer.problems });
+  } catch (error) {
+    store.set({ busy: '', notice: { kind: 'problem', texts: [failureText(error)] } });
+  }
+  return undefined;
+}
+
+/** Messages of the form's fields stand at the fields; here only their number does. */
+function refusalTexts(store: Store, problems: readonly Problem[]): readonly string[] {
+  const keys = formKeys(store);
+  const others = problems.filter(({ field }) => !keys.includes(field));
+  const atFields = problems.length - others.length;
+  return [
+    ...(atFields === 0
+      ? []
+      : [`${sayCount(atFields, 'field')} of the form; each says what it needs.`]),
+    ...others.map(({ text }) => sentence(text)),
+  ];
+}
+
+/** Fields of the form on show, each of which shows its own message. */
+function formKeys(store: Store): readonly string[] {
+  const { view, use } = store.get();
+  if (view === 'log') return FORM_KEYS;
+  if (view === 'quote') return [...GOODS_KEYS, ...PRICING_KEYS];
+  return view === 'use' && use ? fieldsOfUse(use) : [];
+}
+
+function failureText(error: unknown): string {
+  const text = error instanceof Error ? error.message : String(error);
+  return `${sentence(text)} Nothing you typed is lost: try again.`;
+}

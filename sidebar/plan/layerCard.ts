@@ -1,0 +1,113 @@
+import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/plan.ts';
+import type { LayerBands } from '../../shared/plan/uncertainty/heatDetail.ts';
+import {
+  sayCount,
+  sayDuration,
+  sayGrams,
+  sayShare,
+  sayStopwatch,
+  sayTemperature,
+  sayVolume,
+} from '../../shared/words/say.ts';
+import {
+  sayTemperatureBand,
+  sayTimeBand,
+  widestSentence,
+} from '../../shared/words/sayCertainty.ts';
+import { el } from '../page/el.ts';
+import { type Fact, facts } from '../page/facts.ts';
+import { sentence } from '../page/sentence.ts';
+
+/** One layer: its cups and what goes into each, its mark, and when it may follow the one below. */
+export function layerCard(layer: LayerPlan, plan: OrderPlan): HTMLElement {
+  const { system } = plan;
+  const bands = plan.detail?.layers[plan.layers.indexOf(layer)];
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, `Layer ${layer.order}: ${layer.layer}`),
+    facts([
+      ['Cups', String(layer.cups)],
+      ['In each cup', `${sayGrams(layer.cupMass)} (${sayVolume(layer.cupVolume, system)})`],
+      ['Fill to', sayShare(layer.fillMark)],
+      ['Cup at', sayTemperature(layer.pourTemperature, system)],
+      ['Pour it', windowText(layer, plan, bands)],
+      ...timingOf(layer, plan, bands),
+      ['Sets', openText(layer, bands)],
+    ]),
+    ...certaintyOf(bands),
+    el('p', { class: 'small' }, layer.lot === '' ? layer.base : `${layer.base}, lot ${layer.lot}`),
+    el('ul', { class: 'doses' }, ...layer.doses.map(doseItem)),
+  );
+}
+
+function timingOf(layer: LayerPlan, plan: OrderPlan, bands: LayerBands | undefined) {
+  const { run, seam } = layer;
+  const start: Fact[] =
+    run.wait === undefined
+      ? []
+      : [['First cavity at', `${sayStopwatch(run.firstAt)} on the stopwatch`]];
+  const wait: Fact[] = run.wait === undefined ? [] : [['Each cavity waits', waitText(run.wait)]];
+  const joint: Fact[] =
+    seam === undefined
+      ? []
+      : [
+          [
+            'Meets it at',
+            `${sayTemperature(seam.contactTemperature, plan.system)}${brackets(sayTemperatureBand(bands?.contact, plan.system))}, ${seam.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
+          ],
+        ];
+  return [...start, ...wait, ...joint];
+}
+
+function waitText({ shortest, longest }: NonNullable<LayerPlan['run']['wait']>): string {
+  const most = sayDuration(longest, 'up');
+  return shortest === longest ? most : `${sayDuration(shortest, 'down')} to ${most}`;
+}
+
+/** Rounded so that the window never opens wider than it is. */
+function windowText({ window }: LayerPlan, plan: OrderPlan, bands: LayerBands | undefined): string {
+  if (window === undefined)
+    return plan.plate.kind === 'reachable' ? 'when the mold top is hot' : 'first';
+  if (window.kind === 'none')
+    return `${window.why === 'stays soft' ? 'would mix in' : 'will not bond'}: ${window.because}`;
+  const earliest = `${sayDuration(window.earliest, 'up')}${brackets(sayTimeBand(bands?.earliest))}`;
+  if (window.kind === 'from') return `${earliest} or more after the layer below`;
+  const latest = `${sayDuration(window.latest, 'down')}${brackets(sayTimeBand(bands?.latest))}`;
+  return `${earliest} to ${latest} after the layer below`;
+}
+
+function openText({ openTime }: LayerPlan, bands: LayerBands | undefined): string {
+  return openTime.kind === 'stays open'
+    ? 'not while the mold is hot'
+    : `in about ${sayDuration(openTime.seconds)}${brackets(sayTimeBand(bands?.open))}`;
+}
+
+function brackets(band: string): string {
+  return band === '' ? '' : ` (${band})`;
+}
+
+/** The trial that would make the times of a layer surer. */
+function certaintyOf(bands: LayerBands | undefined): readonly HTMLElement[] {
+  const widest = bands?.latest?.widest ?? bands?.earliest?.widest ?? bands?.open.widest;
+  return widest === undefined
+    ? []
+    : [el('p', { class: 'small' }, `Brackets hold nine of ten draws. ${widestSentence(widest)}`)];
+}
+
+function doseItem(dose: DosePlan): HTMLElement {
+  const [first] = dose.proposals;
+  const advice = first === undefined ? [] : [el('span', { class: 'small' }, ` ${sentence(first)}`)];
+  return el('li', {}, `${dose.material}: `, el('strong', {}, doseText(dose)), ...advice);
+}
+
+function doseText({ measure, mass }: DosePlan): string {
+  switch (measure.kind) {
+    case 'drops':
+      return sayCount(measure.drops, 'drop');
+    case 'powder':
+      return `${sayGrams(mass)} (${measure.spoons})`;
+    case 'scale':
+      return sayGrams(mass);
+  }
+}

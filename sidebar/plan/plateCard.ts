@@ -1,0 +1,36 @@
+import {
+  heatUpLine,
+  plateOnText,
+  READING_ADVICE,
+} from '../../shared/paper/runSheet/sections/plateSection.ts';
+import type { OrderPlan } from '../../shared/plan/plan.ts';
+import { sayTemperature } from '../../shared/words/say.ts';
+import { el } from '../page/el.ts';
+import { facts } from '../page/facts.ts';
+import { sentence } from '../page/sentence.ts';
+
+/** Dial, clock and the reading that starts the run, with the advice that goes with them. */
+export function plateCard(plan: OrderPlan): HTMLElement {
+  const { plate, system } = plan;
+  if (plate.kind === 'unreachable')
+    return el(
+      'section',
+      { class: 'card' },
+      el('h2', {}, 'Plate'),
+      el('p', {}, el('strong', {}, 'The mold will not get hot enough: '), sentence(plate.because)),
+    );
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, `Plate: ${plate.plate}`),
+    facts([
+      ['Set to', sayTemperature(plate.setting, system)],
+      ['Switch on at', plateOnText(plan, plate)],
+      ['Mold top must read', sayTemperature(plate.topTarget, system, 'up')],
+      ['Water boils here at', sayTemperature(plate.boilingPoint, system)],
+    ]),
+    el('p', {}, 'A dial at its mark is not yet a hot mold.'),
+    el('p', { class: 'small' }, heatUpLine(plan, plate)),
+    el('p', { class: 'small' }, READING_ADVICE),
+  );
+}

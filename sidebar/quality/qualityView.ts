@@ -1,0 +1,80 @@
+import type { QualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import { drawPicture } from '../../shared/pictures/drawPicture.ts';
+import type { Picture } from '../../shared/pictures/pictures.ts';
+import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { drawElements } from '../page/drawElements.ts';
+import { button, el } from '../page/el.ts';
+import type { Store } from '../panel/store.ts';
+import { leaveTrials } from '../trials/trialActions.ts';
+import { openQuality, printQuality } from './qualityActions.ts';
+import { qualityChoice } from './qualityChoice.ts';
+import { signalsPart, weekPart, weeksPart, worstPart } from './qualityParts.ts';
+
+/** Drawn at the least width that its words are made for; the panel scales it. */
+const WIDTH = 300;
+
+/** How the shop's pieces came out: this week, signals, the worst, the weeks, and the charts of what is chosen. */
+export function qualityView(store: Store): HTMLElement {
+  const { quality, busy } = store.get();
+  const isOff = busy !== '';
+  const isEmpty = quality === undefined || quality.molds.length === 0;
+  return el(
+    'div',
+    {},
+    el('h1', { tabindex: '-1' }, 'Quality'),
+    ...(quality === undefined ? [] : isEmpty ? [emptyText()] : bodyOf(quality, store)),
+    el(
+      'div',
+      { class: 'actions' },
+      ...(isEmpty
+        ? []
+        : [
+            button(
+              { id: 'printQuality', label: 'Open to print', isOff },
+              () => void printQuality(store),
+            ),
+          ]),
+      button(
+        { id: 'readQuality', label: 'Read the log again', isOff },
+        () => void openQuality(store),
+      ),
+      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+    ),
+  );
+}
+
+function emptyText(): HTMLElement {
+  return el(
+    'p',
+    { class: 'empty' },
+    'No round is logged yet. After a run press Log what came out; a yield shows from the first round on, a control chart needs two.',
+  );
+}
+
+function bodyOf(quality: QualityOnShow, store: Store): readonly HTMLElement[] {
+  return [
+    qualityChoice(quality, store),
+    card('This week', weekPart(quality)),
+    card('Signals', signalsPart(quality)),
+    card('Worst of all', worstPart(quality)),
+    card('Week by week', weeksPart(quality)),
+    ...quality.pictures.map(pictureCard),
+    ...quality.missing.map((text) => el('p', { class: 'empty' }, text)),
+  ];
+}
+
+function card(heading: string, parts: readonly HTMLElement[]): HTMLElement {
+  return el('section', { class: 'card' }, el('h2', {}, heading), ...parts);
+}
+
+function pictureCard(picture: Picture): HTMLElement {
+  return card(pictureTitle(picture), [
+    el('figure', {}, drawElements(drawPicture(picture, WIDTH))),
+    el(
+      'details',
+      { class: 'more' },
+      el('summary', {}, `In words: ${pictureTitle(picture)}`),
+      el('p', { class: 'small' }, pictureWords(picture)),
+    ),
+  ]);
+}

@@ -1,0 +1,88 @@
+import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
+import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { button, el } from '../page/el.ts';
+import type { Store } from '../panel/store.ts';
+import { printIt, readFacts, takeQuote } from './quoteActions.ts';
+import { pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
+
+/** What can be done with the price on show: quote it, print the quote, take the customer's yes. */
+export function quoteActions(store: Store): readonly HTMLElement[] {
+  const { quote, busy } = store.get();
+  if (quote === undefined) return [];
+  const isOff = busy !== '';
+  const { form } = quote;
+  const change = changeOf(quote);
+  return [
+    ...(form.notQuotable === undefined ? [makeButton(store, quote, isOff)] : []),
+    ...statusOf(quote, change),
+    ...quotedButtons(store, form, isOff),
+  ];
+}
+
+/** Each names the quote that it is about. */
+function quotedButtons(
+  store: Store,
+  { quoted, accepted, notQuotable, currency }: QuoteForm,
+  isOff: boolean,
+): readonly HTMLElement[] {
+  if (quoted?.total === undefined) return [];
+  const { quote, total, isExpired } = quoted;
+  const print = button(
+    { id: 'printQuote', label: `Print quote ${quote}`, isOff },
+    () => void printIt(store),
+  );
+  if (accepted !== undefined || notQuotable !== undefined) return [print];
+  const label = `The customer accepts ${quote}: ${sayMoney(total, currency)}`;
+  const isDead = isOff || isExpired;
+  return [print, button({ id: 'accept', label, isOff: isDead }, () => void takeQuote(store))];
+}
+
+function makeButton(store: Store, quote: QuoteOnShow, isOff: boolean): HTMLElement {
+  const priced = pricedNow(quote);
+  if (priced.kind === 'no facts' && quote.form.order === '')
+    return button(
+      { id: 'showPrice', label: 'Show the price', look: 'main', isOff },
+      () => void readFacts(store),
+    );
+  // Once it is quoted at this price, there is nothing to make.
+  const isQuoted = quote.form.quoted?.total !== undefined && changeOf(quote) === '';
+  const hasPrice = priced.kind === 'prices' && priced.prices.price.kind === 'price';
+  const made = el(
+    'button',
+    { id: 'makeQuote', type: 'submit', class: isQuoted ? 'plain' : 'main' },
+    quote.form.quoted === undefined ? 'Make the quote' : 'Make the quote again',
+  );
+  made.disabled = isOff || !hasPrice;
+  return made;
+}
+
+/** What the quote that was made says, and how that differs from what is on show. */
+function statusOf({ form }: QuoteOnShow, change: string): readonly HTMLElement[] {
+  const { quoted, accepted, currency } = form;
+  const lines: string[] = [];
+  if (quoted !== undefined)
+    lines.push(
+      quoted.total === undefined
+        ? `Quote ${quoted.quote} is not in Quotes: it cannot be printed or accepted here.`
+        : `Quote ${quoted.quote} of ${quoted.quotedOn}: ${sayMoney(quoted.total, currency)} in all, ${quoted.isExpired ? 'expired on' : 'valid until'} ${quoted.validUntil}.`,
+    );
+  if (accepted !== undefined) {
+    const price = accepted.price === undefined ? '' : ` at ${sayMoney(accepted.price, currency)}`;
+    lines.push(`Accepted on ${accepted.on}${price}.`);
+  }
+  if (change !== '') lines.push(change);
+  return lines.map((text) => el('p', { class: 'small' }, text));
+}
+
+/** The quote in the book need not be the price on show: nobody should take one for the other. */
+function changeOf(quote: QuoteOnShow): string {
+  const { quoted, accepted, notQuotable } = quote.form;
+  if (quoted?.total === undefined || accepted !== undefined || notQuotable !== undefined) return '';
+  const priced = pricedNow(quote);
+  const now =
+    priced.kind === 'prices' && priced.prices.price.kind === 'price'
+      ? priced.prices.price.total
+      : undefined;
+  if (now === quoted.total) return '';
+  return `What is on show is another price than quote ${quoted.quote}, which is printed and accepted as it was made. Make the quote again to change it.`;
+}

@@ -1,0 +1,98 @@
+import { ORDERS } from '../../shared/book/tables/orders.ts';
+import { LONGEST_FIELD, type QuoteKey } from '../../shared/money/quote/quoteFields.ts';
+import { el } from '../page/el.ts';
+import { sentence } from '../page/sentence.ts';
+import type { Store } from '../panel/store.ts';
+
+/** What a field of the quote looks like. */
+export interface QuoteField {
+  readonly key: QuoteKey;
+  readonly label: string;
+  /** Choices with their words; a text field where it is left out. */
+  readonly options?: readonly (readonly [value: string, words: string])[];
+  readonly type?: 'text' | 'date' | 'decimal';
+  readonly isNeeded?: boolean;
+}
+
+/** What follows from a field: `typed` at each key, `done` when it is left or chosen. */
+export interface Following {
+  readonly typed: (key: QuoteKey, text: string) => void;
+  readonly done: (key: QuoteKey) => void;
+}
+
+/** A field with its label and what is wrong with it. */
+export function quoteField(field: QuoteField, store: Store, following: Following): HTMLElement {
+  const { key, label, isNeeded = false } = field;
+  const text = store.get().quote?.values[key] ?? '';
+  const control = field.options ? selectOf(field, text) : inputOf(field, text);
+  control.addEventListener('input', () => following.typed(key, control.value));
+  control.addEventListener('change', () => following.done(key));
+  if (isNeeded) control.setAttribute('aria-required', 'true');
+  const made = el(
+    'div',
+    { class: 'field' },
+    el('label', { for: key }, isNeeded ? `${label} (needed)` : label),
+    control,
+    el('p', { id: `${key}-error`, class: 'error', hidden: '' }),
+  );
+  showProblem(made, key, textOf(store, key));
+  return made;
+}
+
+function textOf(store: Store, key: QuoteKey): string {
+  const found = store.get().problems.filter(({ field }) => field === key);
+  return found.map(({ text }) => sentence(text)).join(' ');
+}
+
+/** Says what is wrong at a field that is in the page, or takes it away. */
+export function mark(key: QuoteKey, text: string): void {
+  const made = document.getElementById(key)?.closest<HTMLElement>('.field');
+  if (made) showProblem(made, key, text);
+}
+
+function showProblem(field: HTMLElement, key: QuoteKey, text: string): void {
+  const control = field.querySelector('input, select');
+  const error = field.querySelector<HTMLElement>('.error');
+  if (control === null || error === null) return;
+  error.textContent = text;
+  error.hidden = text === '';
+  if (text === '') {
+    control.removeAttribute('aria-invalid');
+    control.removeAttribute('aria-describedby');
+  } else {
+    control.setAttribute('aria-invalid', 'true');
+    control.setAttribute('aria-describedby', `${key}-error`);
+  }
+}
+
+function inputOf({ key, type = 'text' }: QuoteField, text: string): HTMLInputElement {
+  const input = el('input', {
+    id: key,
+    name: key,
+    type: type === 'date' ? 'date' : 'text',
+    autocomplete: 'off',
+    maxlength: String(LONGEST_FIELD),
+    inputmode: type === 'decimal' ? 'decimal' : undefined,
+    title: aboutOf(key),
+  });
+  input.value = text;
+  return input;
+}
+
+/** A value that is no choice (any more) stays on the list, so that it is seen and not lost. */
+function selectOf({ key, options = [] }: QuoteField, text: string): HTMLSelectElement {
+  const all = options.some(([value]) => value === text)
+    ? options
+    : [[text, text] as const, ...options];
+  const made = el(
+    'select',
+    { id: key, name: key, title: aboutOf(key) },
+    ...all.map(([value, words]) => el('option', { value }, words)),
+  );
+  made.value = text;
+  return made;
+}
+
+function aboutOf(key: QuoteKey): string | undefined {
+  return key === 'by' || key === 'aim' ? undefined : ORDERS.columns[key].about;
+}

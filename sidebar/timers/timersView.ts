@@ -1,0 +1,97 @@
+import type { RunningTimer } from '../../shared/day/timers/timer.ts';
+import { timerState, timerWords } from '../../shared/day/timers/timerState.ts';
+import { sayStopwatch } from '../../shared/words/say.ts';
+import { button, el } from '../page/el.ts';
+import type { Store } from '../panel/store.ts';
+import { showPlan } from '../plan/actions.ts';
+import { canSound, playCue, wakeSound } from './beeps.ts';
+import { openTimers, startTheTimer, stopTheTimer } from './timerActions.ts';
+
+/** Timers that run, those of the order on show, and the cautions that no clock lifts. */
+export function timersView(store: Store): HTMLElement {
+  const { timers = [], busy } = store.get();
+  const isOff = busy !== '';
+  return el(
+    'div',
+    {},
+    el('h1', { tabindex: '-1' }, 'Timers'),
+    el(
+      'p',
+      { class: 'warning' },
+      'A timer never replaces the probe: read the mold top and the cup. Stay with the heat; face shield and dry gloves on before you lean over it.',
+    ),
+    ...(timers.length === 0
+      ? [el('p', { class: 'empty' }, 'No timer runs.')]
+      : timers.map((timer) => timerCard(timer, store))),
+    choicesOf(store),
+    soundCard(),
+    button({ id: 'readTimers', label: 'Read the timers again', isOff }, () => {
+      void openTimers(store, store.get().timerChoices?.order);
+    }),
+    button({ id: 'plan', label: 'Back to the plan', isOff }, () => showPlan(store)),
+  );
+}
+
+function timerCard(timer: RunningTimer, store: Store): HTMLElement {
+  const { id, order, label } = timer;
+  const state = timerState(timer, Date.now());
+  const stop = button({ id: `stop ${id}`, label: 'Stop', isOff: store.get().busy !== '' }, () => {
+    void stopTheTimer(store, id);
+  });
+  stop.setAttribute('aria-label', `Stop: ${order}, ${label}`);
+  return el(
+    'section',
+    { class: 'card timer', 'data-timer': id, 'data-phase': state.phase },
+    el('h2', {}, `${order}: ${label}`),
+    el('p', { class: 'count' }, `${sayStopwatch(state.seconds)} ${timerWords(state)}`),
+    el('p', { class: 'say' }, state.text),
+    stop,
+  );
+}
+
+function choicesOf(store: Store): HTMLElement {
+  const { timerChoices, busy } = store.get();
+  if (timerChoices === undefined || timerChoices.choices.length === 0)
+    return el(
+      'p',
+      { class: 'small' },
+      'To start a timer, read an order first: its plan knows the times.',
+    );
+  const { order, choices } = timerChoices;
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, `Start for order ${order}`),
+    el('p', { class: 'small' }, 'Press at the moment it happens.'),
+    ...choices.map(({ key, label }) =>
+      button(
+        { id: `start ${key}`.replace(/ /g, '-'), label, look: 'main', isOff: busy !== '' },
+        () => void startTheTimer(store, order, key),
+      ),
+    ),
+  );
+}
+
+function soundCard(): HTMLElement {
+  const state = el(
+    'p',
+    { class: 'small' },
+    canSound()
+      ? 'Sound is on.'
+      : 'Sound is off until a button was pressed in this panel: browsers want it so.',
+  );
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, 'Sound'),
+    state,
+    button({ id: 'trySound', label: 'Try the sound' }, () => {
+      wakeSound();
+      // It takes the browser a moment to wake.
+      window.setTimeout(() => {
+        playCue('go');
+        state.textContent = canSound() ? 'Sound is on.' : 'This browser plays no sound here.';
+      }, 150);
+    }),
+  );
+}

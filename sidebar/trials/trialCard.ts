@@ -1,0 +1,96 @@
+import { bondPicture } from '../../shared/pictures/bond/bondPicture.ts';
+import { heatTrialPicture } from '../../shared/pictures/heatTrial/heatTrialPicture.ts';
+import type { Proposal } from '../../shared/trials/proposal.ts';
+import {
+  evidenceWords,
+  fittedWords,
+  heatLossWords,
+  presentWords,
+  proposalTitle,
+  proposalValue,
+  verdictWords,
+} from '../../shared/trials/proposalWords.ts';
+import type { UnitSystem } from '../../shared/units/measures.ts';
+import { drawElements } from '../page/drawElements.ts';
+import { button, el } from '../page/el.ts';
+import { facts } from '../page/facts.ts';
+import { sentence } from '../page/sentence.ts';
+import type { Store } from '../panel/store.ts';
+import { goBack, useFigure } from './trialActions.ts';
+
+/** Drawn at the least size that its words are made for; the page scales it to its width. */
+const PICTURE = { width: 320, height: 420 } as const;
+
+/** One figure: what is in use, what the trials give, what to make of them, and the two ways to go. */
+export function trialCard(proposal: Proposal, index: number, store: Store): HTMLElement {
+  const { system = 'US' } = store.get().trials ?? {};
+  const fitted = fittedWords(proposal, system);
+  const loss = heatLossWords(proposal, system);
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, proposalTitle(proposal)),
+    facts([
+      ['In use', presentWords(proposal, system)],
+      ...(fitted ? [['Trials give', fitted] as const] : []),
+      ...(loss ? [['Heat loss', loss] as const] : []),
+    ]),
+    ...verdictWords(proposal, system).map((words) => el('p', {}, sentence(words))),
+    ...proposal.pictures.map(pictureOf),
+    ...(proposal.trials.length === 0
+      ? []
+      : [el('p', { class: 'small' }, `From ${evidenceWords(proposal)}.`)]),
+    ...buttonsOf(proposal, index, store, system),
+  );
+}
+
+function pictureOf(picture: Proposal['pictures'][number]): HTMLElement {
+  const drawn = drawElements(
+    picture.kind === 'bond' ? bondPicture(picture, PICTURE) : heatTrialPicture(picture, PICTURE),
+  );
+  return el('figure', {}, el('figcaption', { class: 'small' }, picture.title), drawn);
+}
+
+function buttonsOf(
+  proposal: Proposal,
+  index: number,
+  store: Store,
+  system: UnitSystem,
+): readonly HTMLElement[] {
+  const isOff = store.get().busy !== '';
+  const { result, isInUse, back } = proposal;
+  const title = proposalTitle(proposal);
+  const parts: HTMLElement[] = [];
+  if (isInUse) parts.push(el('p', { class: 'small' }, 'The measured figure is in use.'));
+  else if (result.kind === 'fitted') {
+    const looks = { id: `use${index}`, label: 'Use this figure', look: 'main', isOff } as const;
+    parts.push(
+      named(
+        button(looks, () => void useFigure(store, proposal)),
+        title,
+      ),
+    );
+  }
+  if (back?.kind === 'changed by hand')
+    parts.push(
+      el('p', { class: 'small' }, 'Changed by hand since it was put in use: it stays as it is.'),
+    );
+  if (back?.kind === 'ready') {
+    const before =
+      back.before === undefined ? 'the usual figure' : proposalValue(proposal, back.before, system);
+    const looks = { id: `back${index}`, label: `Go back to ${before}`, isOff };
+    parts.push(
+      named(
+        button(looks, () => void goBack(store, proposal)),
+        title,
+      ),
+    );
+  }
+  return parts;
+}
+
+/** Buttons of several cards read alike: their names for the ear say which card they are of. */
+function named(made: HTMLButtonElement, title: string): HTMLButtonElement {
+  made.setAttribute('aria-label', `${made.textContent}, ${title}`);
+  return made;
+}

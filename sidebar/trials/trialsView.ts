@@ -1,0 +1,92 @@
+import type { TrialsFound } from '../../shared/trials/proposal.ts';
+import { button, el } from '../page/el.ts';
+import type { Store } from '../panel/store.ts';
+import { gapItem } from '../plan/missingView.ts';
+import { leaveTrials, openTrials } from './trialActions.ts';
+import { trialCard } from './trialCard.ts';
+
+/** What the shop's own trials say beside the figures in use. */
+export function trialsView(store: Store): HTMLElement {
+  const { trials, busy } = store.get();
+  const isOff = busy !== '';
+  return el(
+    'div',
+    {},
+    el('h1', { tabindex: '-1' }, 'Trials'),
+    ...(trials ? bodyOf(trials, store) : []),
+    el(
+      'div',
+      { class: 'actions' },
+      button(
+        { id: 'readTrials', label: 'Read the trials again', isOff },
+        () => void openTrials(store),
+      ),
+      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+    ),
+  );
+}
+
+function bodyOf(trials: TrialsFound, store: Store): readonly HTMLElement[] {
+  const { proposals, problems } = trials;
+  return [
+    ...(proposals.length === 0 ? [firstTrial()] : [whoField(store)]),
+    ...problemsOf(problems),
+    ...proposals.map((proposal, index) => trialCard(proposal, index, store)),
+  ];
+}
+
+/** How a first trial is made, with the caution that belongs to it. */
+function firstTrial(): HTMLElement {
+  const steps = [
+    'Stand a mold on the cold plate, note the room temperature, set the dial and switch on.',
+    'After 5, 10, 15, 20, 30 and 45 minutes read the top of the half that forms the casting: with a surface probe, or with an infrared thermometer aimed at tape or matt paint on it. Bare metal reads far too low.',
+    'Write each reading into one row of Heat trials, then read the trials here.',
+  ];
+  return el(
+    'section',
+    { class: 'card' },
+    el('h2', {}, 'No trial to go by yet'),
+    el(
+      'p',
+      {},
+      'Until there is one, the plan takes usual figures. A first trial of a plate takes three quarters of an hour:',
+    ),
+    el('ol', {}, ...steps.map((step) => el('li', {}, step))),
+    el(
+      'p',
+      { class: 'warning' },
+      el('strong', {}, 'Hot metal burns and does not look hot. '),
+      'Wear dry gloves, keep water away, stay with the plate until it is cold again; its manual comes first.',
+    ),
+    el(
+      'p',
+      { class: 'small' },
+      'When a layer sets, what a microwave gives and how big a drop is go into Bench trials; the notes on its headings say what each needs.',
+    ),
+  );
+}
+
+function whoField(store: Store): HTMLElement {
+  const { who, busy } = store.get();
+  const input = el('input', { id: 'who', type: 'text', maxlength: '20', value: who });
+  input.disabled = busy !== '';
+  input.addEventListener('input', () => store.follow({ who: input.value }));
+  return el(
+    'div',
+    { class: 'field' },
+    el('label', { for: 'who' }, 'Your initials, for the journal'),
+    input,
+  );
+}
+
+function problemsOf(problems: TrialsFound['problems']): readonly HTMLElement[] {
+  if (problems.length === 0) return [];
+  return [
+    el(
+      'section',
+      {},
+      el('h2', {}, 'Left out'),
+      el('ul', { class: 'warnings' }, ...problems.map(gapItem)),
+    ),
+  ];
+}

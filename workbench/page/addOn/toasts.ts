@@ -1,0 +1,19 @@
+import { button, element } from '../element.ts';
+
+/** Time a short message stays [ms]. */
+const SHORT = 6_000;
+
+/** A message over the grid; `stay` until closed for what the person must know. */
+export function toast(
+  place: HTMLElement,
+  title: string,
+  text: string,
+  how: 'short' | 'stay' = 'short',
+): void {
+  const head = title === '' ? [] : [element('strong', {}, title)];
+  const shown = element('div', { class: 'toast' }, ...head, element('span', {}, text));
+  const close = () => shown.remove();
+  shown.append(button('Close', close, { class: 'quiet', 'aria-label': 'Close message' }));
+  place.append(shown);
+  if (how === 'short') setTimeout(close, SHORT);
+}
