@@ -1,6 +1,5 @@
 import { describeIn } from '../errors/describeIn.ts';
 import { InputError, type InputFacts } from '../errors/InputError.ts';
-import type { Missing } from '../plan/plan.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { type BookIndex, nameKey, problemsAt, problemsOfSheet, remember } from './bookIndex.ts';
 import type { RecordOf, SheetName, Table } from './column.ts';
@@ -102,4 +101,13 @@ function noteRefused(gaps: Gaps, sheet: SheetName, row: number, heading: string)
   const refused = problemsAt(gaps.index, sheet, row).find((one) => one.heading === heading);
   if (refused) addGap(gaps, { sheet, row, heading, text: describeIn(refused.error, gaps.system) });
   return refused !== undefined;
+}
+
+/** Something the user must mend before there is a plan, and where it stands. */
+export interface Missing {
+  readonly sheet: string;
+  readonly row?: number;
+  readonly heading: string;
+  /** One sentence: `mold must be listed in Molds, got "Minnow 9"`. */
+  readonly text: string;
 }

@@ -30,3 +30,8 @@ export interface DayVerbs {
     readonly answer: ReplanAnswer;
   };
 }
+
+/** Whether a day on show follows ticks. */
+export function isReplan(day: DayAnswer | ReplanAnswer): day is ReplanAnswer {
+  return 'now' in day;
+}

@@ -1,26 +1,8 @@
+import type { LoggedEntry } from '../log/correction.ts';
+import type { PiecesChange } from '../log/piecesChanges.ts';
+import type { RunChoice } from '../log/runIds.ts';
 import type { RoundCauses } from '../outcomes/causes/roundCauses.ts';
 import type { UnitSystem } from '../units/measures.ts';
-
-/** A run that may be logged: a new one, or one that already has rows in the log. */
-export interface RunChoice {
-  readonly run: string;
-  readonly rounds: number;
-  /** The round that an entry gets when its number is left blank. */
-  readonly nextRound: number;
-}
-
-/** A row of the log that can be corrected. */
-export interface LoggedEntry {
-  readonly entry: string;
-  /** On the sheet *Pour log* */
-  readonly row: number;
-  readonly run: string;
-  readonly round?: number;
-  readonly loggedAt: string;
-  readonly who: string;
-  readonly good: number;
-  readonly poured: number;
-}
 
 export interface LogPayload {
   readonly order: string;
@@ -61,14 +43,6 @@ export interface OutcomePayload {
   readonly corrects?: string | undefined;
   /** As typed, by the keys of the log's columns. */
   readonly values: Readonly<Record<string, string>>;
-}
-
-/** Pieces to pour for an open order of the same mold and pattern, before and after the entry. */
-export interface PiecesChange {
-  readonly order: string;
-  readonly quantity: number;
-  readonly before: number;
-  readonly after: number;
 }
 
 export interface OutcomeLogged {

@@ -1,8 +1,8 @@
 import type { CurrencyCode } from '../book/currency.ts';
+import type { Missing } from '../book/gaps.ts';
 import type { QuoteDocument } from '../money/quote/quoteDocument.ts';
 import type { QuoteFacts } from '../money/quote/quoteFacts.ts';
 import type { QuoteValues } from '../money/quote/quoteFields.ts';
-import type { Missing } from '../plan/plan.ts';
 
 export interface StartQuotePayload {
   /** An order by its number. */

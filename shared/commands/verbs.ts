@@ -1,3 +1,4 @@
+import type { Refused } from '../errors/refuse.ts';
 import type { RunSheetDocument } from '../paper/runSheet/documentTypes.ts';
 import type { Picture } from '../pictures/pictures.ts';
 import type { PlanResult } from '../plan/plan.ts';
@@ -11,19 +12,6 @@ import type { QualityVerbs } from './qualityVerbs.ts';
 import type { QuoteVerbs } from './quoteVerbs.ts';
 import type { StockVerbs } from './stockVerbs.ts';
 import type { TimerVerbs } from './timerVerbs.ts';
-
-/** Something to mend before the verb can do its work. */
-export interface Problem {
-  /** The form's field; `""` when it belongs to none. */
-  readonly field: string;
-  /** One sentence, as `describe` words it or in full. */
-  readonly text: string;
-}
-
-export interface Refused {
-  readonly kind: 'refused';
-  readonly problems: readonly Problem[];
-}
 
 export interface PlanPayload {
   /** The order on show; the selected row when absent. */

@@ -1,9 +1,9 @@
 import { parseCell } from '../book/reading/parseCell.ts';
 import { DEFECT_KEYS, POUR_LOG, TEAR_KEYS, type TEAR_TESTS } from '../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../book/tables.ts';
-import type { Problem } from '../commands/verbs.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError, type InputFacts } from '../errors/InputError.ts';
+import type { Problem } from '../errors/refuse.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formFields.ts';
 import { typedWeights } from './pieceWeights.ts';

@@ -2,9 +2,7 @@ import type { Book } from '../book/book.ts';
 import { nameKey } from '../book/bookIndex.ts';
 import { countedRows, replacedBy } from '../book/countedRows.ts';
 import type { PourLogRecord } from '../book/tables.ts';
-import type { LoggedEntry } from '../commands/logVerbs.ts';
-import { refuse } from '../commands/refuse.ts';
-import type { Refused } from '../commands/verbs.ts';
+import { type Refused, refuse } from '../errors/refuse.ts';
 
 /** Rows that the form offers for correction. */
 const MOST = 12;
@@ -42,4 +40,17 @@ export function rowToCorrect(
     '',
     `Row ${row} of Pour log was corrected by row ${later.row} already: correct that one.`,
   );
+}
+
+/** A row of the log that can be corrected. */
+export interface LoggedEntry {
+  readonly entry: string;
+  /** On the sheet *Pour log* */
+  readonly row: number;
+  readonly run: string;
+  readonly round?: number;
+  readonly loggedAt: string;
+  readonly who: string;
+  readonly good: number;
+  readonly poured: number;
 }

@@ -1,8 +1,8 @@
 import type { Book } from '../book/book.ts';
 import { nameKey, type OrderRow } from '../book/bookIndex.ts';
 import { type PourLogRecord, TABLES } from '../book/tables.ts';
-import type { Problem } from '../commands/verbs.ts';
 import { describe } from '../errors/describe.ts';
+import type { Problem } from '../errors/refuse.ts';
 
 /** What the log takes over from the order that was poured. */
 export interface OrderToLog {

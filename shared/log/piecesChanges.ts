@@ -1,6 +1,5 @@
 import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, nameKey } from '../book/bookIndex.ts';
-import type { PiecesChange } from '../commands/logVerbs.ts';
 import { planPieces } from '../plan/amounts/planPieces.ts';
 import { findOrder } from '../plan/facts/findOrder.ts';
 
@@ -34,4 +33,12 @@ function piecesOf(index: BookIndex, rowNumber: number): number | undefined {
   if (found?.kind !== 'found') return undefined;
   const planned = planPieces(index, found.facts);
   return planned.kind === 'pieces' ? planned.pieces.toPour : undefined;
+}
+
+/** Pieces to pour for an open order of the same mold and pattern, before and after the entry. */
+export interface PiecesChange {
+  readonly order: string;
+  readonly quantity: number;
+  readonly before: number;
+  readonly after: number;
 }

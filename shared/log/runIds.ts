@@ -1,9 +1,8 @@
 import type { Book } from '../book/book.ts';
 import { nameKey } from '../book/bookIndex.ts';
 import { countedRows } from '../book/countedRows.ts';
-import type { RunChoice } from '../commands/logVerbs.ts';
-import type { Problem } from '../commands/verbs.ts';
 import { describe } from '../errors/describe.ts';
+import type { Problem } from '../errors/refuse.ts';
 import { goodSoFar } from './goodSoFar.ts';
 
 /** Runs of an order that have rows in the log, the last logged first. */
@@ -73,4 +72,12 @@ export function runChoices(
   const isComplete = goodSoFar(book, order) >= (quantity ?? 0);
   const first = made ?? (isComplete ? fresh : (logged[0] ?? fresh));
   return [first, ...all.filter((one) => one !== first)];
+}
+
+/** A run that may be logged: a new one, or one that already has rows in the log. */
+export interface RunChoice {
+  readonly run: string;
+  readonly rounds: number;
+  /** The round that an entry gets when its number is left blank. */
+  readonly nextRound: number;
 }

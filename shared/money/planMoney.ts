@@ -1,9 +1,9 @@
 import type { OrderRow } from '../book/bookIndex.ts';
-import { type Gaps, optional } from '../book/gaps.ts';
+import { type Gaps, type Missing, optional } from '../book/gaps.ts';
 import { TABLES } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
-import type { Missing, OrderPlan } from '../plan/plan.ts';
+import type { OrderPlan } from '../plan/plan.ts';
 import { planRow } from '../plan/planOrder.ts';
 import { carriedCost, withWholeCost } from './carriedCost.ts';
 import type { CostIndex } from './cost/costIndex.ts';

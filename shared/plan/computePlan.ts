@@ -1,5 +1,6 @@
 import { minutesOfWork, workTimes } from '../batch/minutesOfWork.ts';
 import { type BookIndex, nameKey, remember } from '../book/bookIndex.ts';
+import type { Missing } from '../book/gaps.ts';
 import type { Shop } from '../book/settings/settings.ts';
 import { planAmounts } from './amounts/planAmounts.ts';
 import { planEnergy } from './amounts/planEnergy.ts';
@@ -7,7 +8,7 @@ import type { OrderFacts } from './facts/findOrder.ts';
 import { planCoolDown } from './heat/planCoolDown.ts';
 import { type PlateOutcome, planPlate } from './heat/planPlate.ts';
 import { heatKey, planRound } from './heat/planRound.ts';
-import type { Missing, OrderPlan, PlatePlan } from './plan.ts';
+import type { OrderPlan, PlatePlan } from './plan.ts';
 import { planWarnings } from './warnings/planWarnings.ts';
 
 /** The figures of a plan whose facts are complete, or what contradicts itself. */

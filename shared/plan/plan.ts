@@ -1,17 +1,9 @@
 import type { WorkTimes } from '../batch/minutesOfWork.ts';
+import type { Missing } from '../book/gaps.ts';
 import type { YieldPrior } from '../quality/yields/yieldPrior.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { RunEnergy } from './amounts/runEnergy.ts';
 import type { HeatDetail } from './uncertainty/heatDetail.ts';
-
-/** Something the user must mend before there is a plan, and where it stands. */
-export interface Missing {
-  readonly sheet: string;
-  readonly row?: number;
-  readonly heading: string;
-  /** One sentence: `mold must be listed in Molds, got "Minnow 9"`. */
-  readonly text: string;
-}
 
 /** A plan that works but needs an eye; `about` sorts it to its part of the run sheet. */
 export interface Warning {

@@ -1,9 +1,10 @@
 import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, nameKey, type OrderRow } from '../book/bookIndex.ts';
+import type { Missing } from '../book/gaps.ts';
 import { describe } from '../errors/describe.ts';
 import { computePlan } from './computePlan.ts';
 import { findOrder } from './facts/findOrder.ts';
-import type { Missing, PlanResult } from './plan.ts';
+import type { PlanResult } from './plan.ts';
 
 /**
  * The plan of one order: what to pour, weigh, heat and wait for, or everything that is missing with its place.

@@ -1,10 +1,9 @@
+import type { Missing } from '../book/gaps.ts';
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
-import type { BondPictured } from '../pictures/bond/bond.ts';
-import type { HeatTrialPictured } from '../pictures/heatTrial/heatTrial.ts';
-import type { Missing } from '../plan/plan.ts';
 import type { BondFit } from '../quality/bond/bondFit.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import type { BondPictured, HeatTrialPictured } from './trialPictures.ts';
 
 /** What a shop can measure for itself: of a plate, a plastisol, a bottle, its microwave, its joints. */
 export type FigureKey =

@@ -1,9 +1,9 @@
 import { addGap, type Gaps } from '../book/gaps.ts';
 import { bondJoints, type LoggedJoint } from '../outcomes/bond/bondJoints.ts';
-import type { BondPictured } from '../pictures/bond/bond.ts';
 import { bondFit } from '../quality/bond/bondFit.ts';
 import type { Found } from './findTrials.ts';
 import type { TrialBook } from './trialBook.ts';
+import type { BondPictured } from './trialPictures.ts';
 
 /** The bond temperature of the shop from the torn joints of its log; rows with a test that cannot be used are noted. */
 export function proposeBond({ index }: TrialBook, gaps: Gaps): readonly Found[] {

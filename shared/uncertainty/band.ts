@@ -2,7 +2,7 @@ import { quantile } from './quantile.ts';
 import { rankCorrelation, ranks } from './rankCorrelation.ts';
 
 /** Where nine of ten answers fall; an end left out is open. */
-export interface AnswerBand<Name extends string> {
+export interface AnswerBand<Name extends string = string> {
   readonly low?: number;
   readonly high?: number;
   readonly widest?: Name;

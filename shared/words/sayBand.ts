@@ -1,8 +1,8 @@
-import type { Band } from '../plan/uncertainty/heatDetail.ts';
+import type { AnswerBand } from '../uncertainty/band.ts';
 
 /** How sure a figure is, in brackets behind it: ` (18 to 34 min)`; nothing where it is not known. Ends are rounded outward by the caller. */
 export function sayBand(
-  band: Band | undefined,
+  band: AnswerBand | undefined,
   sayLow: (low: number) => string,
   sayHigh: (high: number) => string,
 ): string {

@@ -1,5 +1,4 @@
-import type { DayPayload } from '../../shared/commands/dayVerbs.ts';
-import { isReplan } from '../../shared/day/checklist/isReplan.ts';
+import { type DayPayload, isReplan } from '../../shared/commands/dayVerbs.ts';
 import { sayCount } from '../../shared/words/say.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';

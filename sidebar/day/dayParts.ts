@@ -1,4 +1,4 @@
-import type { DayAnswer, ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
+import { type DayAnswer, isReplan, type ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
 import {
   bottleneckWords,
   boundWords,
@@ -7,7 +7,6 @@ import {
   outcomeWords,
   plateSequences,
 } from '../../shared/day/checklist/dayWords.ts';
-import { isReplan } from '../../shared/day/checklist/isReplan.ts';
 import { replanWords } from '../../shared/day/checklist/replanWords.ts';
 import { savingWords } from '../../shared/day/checklist/savingWords.ts';
 import { taskText } from '../../shared/day/checklist/taskText.ts';

@@ -1,4 +1,4 @@
-import { isReplan } from '../../shared/day/checklist/isReplan.ts';
+import { isReplan } from '../../shared/commands/dayVerbs.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureWords } from '../../shared/pictures/pictureWords.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';

@@ -1,6 +1,6 @@
 import type { DayPage } from '../../shared/commands/checklistVerbs.ts';
+import { isReplan } from '../../shared/commands/dayVerbs.ts';
 import { fitWords } from '../../shared/day/checklist/dayWords.ts';
-import { isReplan } from '../../shared/day/checklist/isReplan.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureTitle } from '../../shared/pictures/pictureWords.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';

@@ -1,4 +1,5 @@
-import type { LogForm, LoggedEntry } from '../../shared/commands/logVerbs.ts';
+import type { LogForm } from '../../shared/commands/logVerbs.ts';
+import type { LoggedEntry } from '../../shared/log/correction.ts';
 import { sayCount } from '../../shared/words/say.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';

@@ -1,4 +1,5 @@
-import type { OutcomeLogged, PiecesChange } from '../../shared/commands/logVerbs.ts';
+import type { OutcomeLogged } from '../../shared/commands/logVerbs.ts';
+import type { PiecesChange } from '../../shared/log/piecesChanges.ts';
 import { sayCount } from '../../shared/words/say.ts';
 import { causeParts } from '../causes/causeParts.ts';
 import { openCauses } from '../causes/causesActions.ts';

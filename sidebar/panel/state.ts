@@ -1,7 +1,7 @@
 import type { LogForm, OutcomeLogged } from '../../shared/commands/logVerbs.ts';
 import type { TraceAnswer, UseForm } from '../../shared/commands/stockVerbs.ts';
-import type { Problem } from '../../shared/commands/verbs.ts';
 import type { RunningTimer, TimerChoice } from '../../shared/day/timers/timer.ts';
+import type { Problem } from '../../shared/errors/refuse.ts';
 import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
 import type { CausesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';

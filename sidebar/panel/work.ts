@@ -1,4 +1,5 @@
-import type { AnswerOf, PayloadOf, Problem, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
+import type { Problem } from '../../shared/errors/refuse.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
 import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
 import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';

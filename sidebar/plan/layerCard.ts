@@ -1,5 +1,6 @@
 import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/plan.ts';
 import type { LayerBands } from '../../shared/plan/uncertainty/heatDetail.ts';
+import { widestSentence } from '../../shared/plan/uncertainty/widestSentence.ts';
 import {
   sayCount,
   sayDuration,
@@ -9,11 +10,7 @@ import {
   sayTemperature,
   sayVolume,
 } from '../../shared/words/say.ts';
-import {
-  sayTemperatureBand,
-  sayTimeBand,
-  widestSentence,
-} from '../../shared/words/sayCertainty.ts';
+import { sayTemperatureBand, sayTimeBand } from '../../shared/words/sayCertainty.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';

@@ -1,4 +1,5 @@
-import type { Missing, PlanResult } from '../../shared/plan/plan.ts';
+import type { Missing } from '../../shared/book/gaps.ts';
+import type { PlanResult } from '../../shared/plan/plan.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';

@@ -1,9 +1,6 @@
-import {
-  heatUpLine,
-  plateOnText,
-  READING_ADVICE,
-} from '../../shared/paper/runSheet/sections/plateSection.ts';
+import { heatUpLine, READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
 import type { OrderPlan } from '../../shared/plan/plan.ts';
+import { plateOnText } from '../../shared/plan/plateOnText.ts';
 import { sayTemperature } from '../../shared/words/say.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';

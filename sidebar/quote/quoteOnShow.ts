@@ -1,5 +1,5 @@
 import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
-import type { Problem } from '../../shared/commands/verbs.ts';
+import type { Problem } from '../../shared/errors/refuse.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuoteKey, QuoteValues } from '../../shared/money/quote/quoteFields.ts';
 import { type QuotePrices, quotePrices } from '../../shared/money/quote/quotePrices.ts';

@@ -1,8 +1,7 @@
 import type { RecordOf, Table } from '../../shared/book/column.ts';
 import { tableCells } from '../../shared/book/layout/tableCells.ts';
 import { findColumns } from '../../shared/book/reading/findColumns.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';

@@ -1,11 +1,10 @@
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import {
   CHECKLIST,
   CHECKLIST_COLUMNS,
   CHECKLIST_KEYS,
   type ChecklistKey,
 } from '../../shared/day/checklist/checklistColumns.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { sizeGrid } from '../book/ensureSheet.ts';
 import { readHeadings } from '../book/readHeadings.ts';
 import { readMark, writeMark } from '../book/sheetMark.ts';

@@ -1,6 +1,6 @@
 import { readShop } from '../../shared/book/settings/readShop.ts';
 import type { DayPage, DayPagePayload } from '../../shared/commands/checklistVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { planDayFor } from '../day/planDayFor.ts';
 import { replanDayFor } from '../day/replanDayFor.ts';
 import { readCells } from '../platform/workbook.ts';

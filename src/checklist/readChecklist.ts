@@ -1,5 +1,5 @@
-import type { Refused } from '../../shared/commands/verbs.ts';
 import type { TickedRow } from '../../shared/day/checklist/tickedRow.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { dayOf } from '../../shared/words/dayMoment.ts';
 import { workbook } from '../platform/workbook.ts';
 import { type ChecklistSheet, findChecklist } from './checklistSheet.ts';

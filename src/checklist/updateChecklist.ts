@@ -1,6 +1,5 @@
 import type { ChecklistWritten } from '../../shared/commands/checklistVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { keptPlan } from '../day/keptPlan.ts';
 import { replanDayFor } from '../day/replanDayFor.ts';
 import { followPlan } from './writeChecklist.ts';

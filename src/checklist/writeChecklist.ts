@@ -1,10 +1,9 @@
 import type { ChecklistWritten } from '../../shared/commands/checklistVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { CHECKLIST } from '../../shared/day/checklist/checklistColumns.ts';
 import { checklistRows } from '../../shared/day/checklist/checklistRows.ts';
 import type { DayPlan } from '../../shared/day/planning/planDay.ts';
 import type { DayQuestion, PourDayFacts } from '../../shared/day/shop/pourDay.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { keepPlan } from '../day/keptPlan.ts';
 import { planDayFor } from '../day/planDayFor.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';

@@ -1,4 +1,3 @@
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { checklistChange } from '../../shared/day/checklist/checklistChange.ts';
 import {
   CHECKLIST_COLUMNS,
@@ -8,6 +7,7 @@ import {
   checklistHeight,
 } from '../../shared/day/checklist/checklistColumns.ts';
 import type { ChecklistRow } from '../../shared/day/checklist/checklistRow.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import type { DayFrame } from '../../shared/words/dayMoment.ts';
 import { protectWithWarning } from '../book/protectWithWarning.ts';
 import { safeText } from '../platform/safeText.ts';

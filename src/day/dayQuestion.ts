@@ -1,9 +1,8 @@
 import type { DayPayload } from '../../shared/commands/dayVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import type { DayQuestion } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
 import { today } from '../platform/today.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';

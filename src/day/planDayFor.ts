@@ -1,9 +1,8 @@
 import type { DayAnswer } from '../../shared/commands/dayVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { pourDay } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { dayQuestion } from './dayQuestion.ts';
 import { readDayBookNow } from './readDayBookNow.ts';
 

@@ -1,10 +1,9 @@
 import type { ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { ticksOf } from '../../shared/day/checklist/ticksOf.ts';
 import { replannedDay } from '../../shared/day/shop/replannedDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { readChecklist } from '../checklist/readChecklist.ts';
 import { wallClock } from '../checklist/wallClock.ts';
 import { workbook } from '../platform/workbook.ts';

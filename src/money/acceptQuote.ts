@@ -1,8 +1,7 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import type { PrintedQuote, QuoteAccepted } from '../../shared/commands/quoteVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { acceptance } from '../../shared/money/quote/acceptance.ts';
 import { rowCells } from '../book/rowCells.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';

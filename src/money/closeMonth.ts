@@ -1,7 +1,6 @@
 import { CLOSED_MONTHS } from '../../shared/book/tables/closedMonths.ts';
 import type { CloseMonthPayload, MonthClosed } from '../../shared/commands/booksVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { booksOnShow } from '../../shared/money/books/booksOnShow.ts';
 import { monthToClose } from '../../shared/money/books/monthToClose.ts';

@@ -1,7 +1,6 @@
 import type { ExportAnswer, ExportPayload } from '../../shared/commands/booksVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { EXPORTS, exportTable } from '../../shared/money/books/exportTable.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';

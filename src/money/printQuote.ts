@@ -1,5 +1,5 @@
 import type { PrintedQuote, QuoteShown } from '../../shared/commands/quoteVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';

@@ -1,7 +1,6 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/commands/quoteVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import type { QuoteDocument } from '../../shared/money/quote/quoteDocument.ts';
 import { readQuoteDocument } from '../../shared/money/quote/readQuoteDocument.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';

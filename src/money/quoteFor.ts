@@ -1,7 +1,8 @@
 import type { OrderRow } from '../../shared/book/bookIndex.ts';
+import type { Missing } from '../../shared/book/gaps.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import type { QuoteFactsAnswer, QuotePayload } from '../../shared/commands/quoteVerbs.ts';
-import type { Problem, Refused } from '../../shared/commands/verbs.ts';
+import type { Problem, Refused } from '../../shared/errors/refuse.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { type QuoteFacts, quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
@@ -13,7 +14,6 @@ import {
 } from '../../shared/money/quote/quoteFields.ts';
 import { nextOrder } from '../../shared/money/quote/quoteNumber.ts';
 import { readGoods } from '../../shared/money/quote/readGoods.ts';
-import type { Missing } from '../../shared/plan/plan.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { today } from '../platform/today.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';

@@ -1,6 +1,5 @@
 import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';

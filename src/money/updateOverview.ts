@@ -1,7 +1,7 @@
 import { readPeople } from '../../shared/book/dayBook.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import type { OverviewWritten } from '../../shared/commands/booksVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { overview } from '../../shared/paper/overview/overview.ts';
 import { overviewTab } from '../../shared/paper/overview/overviewTab.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';

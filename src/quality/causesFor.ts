@@ -1,7 +1,6 @@
 import type { Book } from '../../shared/book/book.ts';
 import type { CausesAnswer, CausesPayload } from '../../shared/commands/causeVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { causesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { workbook } from '../platform/workbook.ts';

@@ -1,6 +1,5 @@
 import type { QualityAnswer, QualityPayload } from '../../shared/commands/qualityVerbs.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { CHART_POINTS } from '../../shared/outcomes/quality/chartSamples.ts';
 import { qualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
 import { today } from '../platform/today.ts';

@@ -1,5 +1,5 @@
 import type { CausesPayload, CausesShown } from '../../shared/commands/causeVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';
 import { CAUSE_FIELDS } from './causeFields.ts';

@@ -1,5 +1,5 @@
 import type { QualityPayload, QualityShown } from '../../shared/commands/qualityVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';
 import { QUALITY_FIELDS } from './qualityFields.ts';

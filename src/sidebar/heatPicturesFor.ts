@@ -1,4 +1,5 @@
-import type { HeatPictures, OrderPayload, Refused } from '../../shared/commands/verbs.ts';
+import type { HeatPictures, OrderPayload } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { cautionLines } from '../../shared/paper/runSheet/sections/cautions.ts';
 import { heatPictures } from '../../shared/pictures/heatPictures.ts';
 import { readBookNow } from '../platform/readBookNow.ts';

@@ -1,4 +1,5 @@
-import type { OrderPayload, Refused, RunSheetMade } from '../../shared/commands/verbs.ts';
+import type { OrderPayload, RunSheetMade } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { nextRunId } from '../../shared/log/runIds.ts';
 import { statusAfterPlanning } from '../../shared/log/statusAfter.ts';
 import { writeStatus } from '../log/writeStatus.ts';

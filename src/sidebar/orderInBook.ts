@@ -1,10 +1,9 @@
 import type { Book } from '../../shared/book/book.ts';
 import { nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
 import { parseClock } from '../../shared/book/reading/clock.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { unknownOrder } from '../../shared/log/orderToLog.ts';
 
 /** The row of an order by its number: rows move while a page is open. */

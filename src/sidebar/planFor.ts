@@ -1,6 +1,8 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { OrderPayload, Refused } from '../../shared/commands/verbs.ts';
-import type { Missing, OrderPlan, PlanResult } from '../../shared/plan/plan.ts';
+import type { Missing } from '../../shared/book/gaps.ts';
+import type { OrderPayload } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
+import type { OrderPlan, PlanResult } from '../../shared/plan/plan.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
 import { planInDetailNow } from './planInDetailNow.ts';
 

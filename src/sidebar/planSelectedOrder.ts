@@ -1,4 +1,5 @@
-import type { PlanAnswer, PlanPayload, Refused } from '../../shared/commands/verbs.ts';
+import type { PlanAnswer, PlanPayload } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';
 import { planInDetailNow } from './planInDetailNow.ts';

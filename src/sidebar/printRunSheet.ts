@@ -1,4 +1,5 @@
-import type { Refused, RunPayload, RunSheetShown } from '../../shared/commands/verbs.ts';
+import type { RunPayload, RunSheetShown } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';
 import { planFor } from './planFor.ts';

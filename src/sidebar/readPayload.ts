@@ -1,6 +1,6 @@
-import type { Problem, Refused } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import type { Rule } from '../../shared/errors/InputError.ts';
+import type { Problem, Refused } from '../../shared/errors/refuse.ts';
 
 /** A text that a page may send. */
 interface TextField {

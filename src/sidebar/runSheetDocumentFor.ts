@@ -1,4 +1,5 @@
-import type { DocumentAnswer, Refused, RunPayload } from '../../shared/commands/verbs.ts';
+import type { DocumentAnswer, RunPayload } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { runDate } from '../runSheet/runDate.ts';

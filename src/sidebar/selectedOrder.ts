@@ -1,7 +1,6 @@
 import type { Book } from '../../shared/book/book.ts';
 import type { OrderRow } from '../../shared/book/bookIndex.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 
 /** The order in the row of the current cell, or in plain words what to select. */

@@ -1,4 +1,5 @@
-import type { HeatShown, OrderPayload, Refused } from '../../shared/commands/verbs.ts';
+import type { HeatShown, OrderPayload } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from './orderInBook.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';

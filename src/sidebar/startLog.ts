@@ -1,6 +1,6 @@
 import type { Book } from '../../shared/book/book.ts';
 import type { LogForm, LogPayload } from '../../shared/commands/logVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { correctable, entryOf, rowToCorrect } from '../../shared/log/correction.ts';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';
 import { orderToLog } from '../../shared/log/orderToLog.ts';

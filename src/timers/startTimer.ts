@@ -1,6 +1,5 @@
-import { refuse } from '../../shared/commands/refuse.ts';
 import type { StartTimerPayload, TimersChanged } from '../../shared/commands/timerVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';

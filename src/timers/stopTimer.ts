@@ -1,5 +1,5 @@
 import type { StopTimerPayload, TimersChanged } from '../../shared/commands/timerVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 import { keepTimers, keptTimers } from './keptTimers.ts';

@@ -1,7 +1,7 @@
 import type { TimersAnswer, TimersPayload } from '../../shared/commands/timerVerbs.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
 import type { TimerChoice } from '../../shared/day/timers/timer.ts';
 import { timerChoices } from '../../shared/day/timers/timerChoices.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import { planOrder } from '../../shared/plan/planOrder.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';

@@ -1,6 +1,6 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { FigureChanged, Refused } from '../../shared/commands/verbs.ts';
+import type { FigureChanged } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { noBondWords } from '../../shared/outcomes/bond/bondWords.ts';
 import { noContactWords } from '../../shared/trials/contact/contactWords.ts';
 import { isSame } from '../../shared/trials/figureCells.ts';

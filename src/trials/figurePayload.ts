@@ -1,6 +1,6 @@
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { FigurePayload, Refused, WayBackPayload } from '../../shared/commands/verbs.ts';
+import type { FigurePayload, WayBackPayload } from '../../shared/commands/verbs.ts';
 import { describe } from '../../shared/errors/describe.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { FIGURE_PARTS } from '../../shared/trials/figureCells.ts';
 import type { FigureKey } from '../../shared/trials/proposal.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';

@@ -1,6 +1,6 @@
 import { TABLES } from '../../shared/book/tables.ts';
-import { refuse } from '../../shared/commands/refuse.ts';
-import type { FigureChanged, Refused } from '../../shared/commands/verbs.ts';
+import type { FigureChanged } from '../../shared/commands/verbs.ts';
+import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { type FigureCell, figureCell, isSame } from '../../shared/trials/figureCells.ts';
 import { indexGaps } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, type CellChange, readJournal } from '../../shared/trials/journal.ts';

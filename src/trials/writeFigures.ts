@@ -1,7 +1,7 @@
 import { trimmed } from '../../shared/book/layout/tableCells.ts';
 import { MEASURED_FIGURES } from '../../shared/book/tables/measuredFigures.ts';
 import type { MeasuredFigureRecord } from '../../shared/book/tables.ts';
-import type { Refused } from '../../shared/commands/verbs.ts';
+import type { Refused } from '../../shared/errors/refuse.ts';
 import type { FigureCell } from '../../shared/trials/figureCells.ts';
 import { nextEntry } from '../../shared/trials/journal.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';

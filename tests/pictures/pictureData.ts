@@ -1,8 +1,8 @@
-import type { HeatTrialPictured } from '../../shared/pictures/heatTrial/heatTrial.ts';
 import type { HeatUp } from '../../shared/pictures/heatUp/heatUp.ts';
 import type { LayerProfile } from '../../shared/pictures/layerProfile/layerProfile.ts';
 import type { LayerTimeline } from '../../shared/pictures/layerTimeline/layerTimeline.ts';
 import type { Timetable } from '../../shared/pictures/timetable/timetable.ts';
+import type { HeatTrialPictured } from '../../shared/trials/trialPictures.ts';
 
 const ROOM = 20;
 

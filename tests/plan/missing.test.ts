@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Missing } from '../../shared/book/gaps.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
-import type { Missing } from '../../shared/plan/plan.ts';
 import { planOrder } from '../../shared/plan/planOrder.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../book/demoBook.ts';
 

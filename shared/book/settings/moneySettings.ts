@@ -1,6 +1,5 @@
-import { EXCISE_IN } from '../../money/excise/exciseLine.ts';
-import { EXCISE_BASES, EXCISE_CHOICES } from '../../money/excise/exciseTerms.ts';
 import { CURRENCY_CODES } from '../currency.ts';
+import { EXCISE_BASES, EXCISE_CHOICES, EXCISE_IN } from './exciseChoices.ts';
 import type { Setting } from './setting.ts';
 
 /** What costs, prices, quotes and taxes follow from. Amounts are in the workbook's currency. */

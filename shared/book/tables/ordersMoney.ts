@@ -1,6 +1,5 @@
-import { EXCISE_STATUSES } from '../../money/excise/exciseLine.ts';
-import { SALE_KINDS } from '../../money/excise/exciseTerms.ts';
 import type { Column } from '../column.ts';
+import { EXCISE_STATUSES, SALE_KINDS } from '../settings/exciseChoices.ts';
 
 /** Columns of *Orders* about price, tax and the days that the books go by; typed, or written by the add-on. */
 export const ORDERS_MONEY = {

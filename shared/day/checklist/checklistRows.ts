@@ -1,5 +1,5 @@
 import { dayAfter } from '../../book/reading/daysBetween.ts';
-import { type PausePoint, pausePoints } from '../../paper/runSheet/sections/checklists.ts';
+import { type PausePoint, pausePoints } from '../../plan/pausePoints.ts';
 import { type DayFrame, dayOf } from '../../words/dayMoment.ts';
 import type { DayEntry, DayTimetable } from '../planning/dayTimetable.ts';
 import type { ChecklistRow } from './checklistRow.ts';

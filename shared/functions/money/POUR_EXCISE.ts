@@ -1,4 +1,5 @@
-import { EXCISE_IN, EXCISE_STATUSES, exciseLine } from '../../money/excise/exciseLine.ts';
+import { EXCISE_IN, EXCISE_STATUSES } from '../../book/settings/exciseChoices.ts';
+import { exciseLine } from '../../money/excise/exciseLine.ts';
 import { fromMinor, toMinor } from '../../money/minorUnits.ts';
 import { defineFunction } from '../defineFunction.ts';
 import { CURRENCY, MONEY } from '../moneyParts.ts';

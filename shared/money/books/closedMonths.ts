@@ -1,7 +1,7 @@
 import type { BooksBook } from '../../book/booksBook.ts';
+import type { Missing } from '../../book/gaps.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { CLOSED_MONTHS } from '../../book/tables/closedMonths.ts';
-import type { Missing } from '../../plan/plan.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { MoneySums } from './booksTypes.ts';
 import { type FrozenOrder, frozenOrders } from './frozenOrders.ts';

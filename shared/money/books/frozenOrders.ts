@@ -1,5 +1,5 @@
+import { EXCISE_STATUSES } from '../../book/settings/exciseChoices.ts';
 import type { ExciseLine } from '../excise/exciseLine.ts';
-import { EXCISE_STATUSES } from '../excise/exciseLine.ts';
 import type { Sale } from './booksTypes.ts';
 
 /** One order of a closed month as its row keeps it, in smallest units. */

@@ -1,9 +1,9 @@
 import { nameKey } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
+import type { Missing } from '../../book/gaps.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import { type PaymentRecord, TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
-import type { Missing } from '../../plan/plan.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { Age, OpenAmount, Receivable, Sale } from './booksTypes.ts';
 import { compareText } from './salesOf.ts';

@@ -1,9 +1,9 @@
 import { nameKey, type OrderRow, problemsAt } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
+import type { Missing } from '../../book/gaps.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
-import type { Missing } from '../../plan/plan.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import { toMinor } from '../minorUnits.ts';
 import { salesTaxOn } from '../price/salesTaxOn.ts';

@@ -1,11 +1,6 @@
+import type { ExciseIn, ExciseStatus } from '../../book/settings/exciseChoices.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { shareMinor } from '../minorUnits.ts';
-
-export const EXCISE_STATUSES = ['taxable', 'exempt', 'export', 'further manufacture'] as const;
-export type ExciseStatus = (typeof EXCISE_STATUSES)[number];
-
-export const EXCISE_IN = ['inside the price', 'added to the price'] as const;
-export type ExciseIn = (typeof EXCISE_IN)[number];
 
 /** How one sale is taxed; made by `exciseTerms` from the shop's settings and the order. */
 export interface ExciseTerms {

@@ -1,9 +1,12 @@
 import type { CurrencyCode } from '../../book/currency.ts';
-import type { ExciseIn, ExciseStatus, ExciseTerms } from './exciseLine.ts';
-
-export const EXCISE_CHOICES = ['by currency', 'on', 'off'] as const;
-export const EXCISE_BASES = ['sale price', 'constructive price'] as const;
-export const SALE_KINDS = ['wholesale', 'retail'] as const;
+import type {
+  EXCISE_BASES,
+  EXCISE_CHOICES,
+  ExciseIn,
+  ExciseStatus,
+  SALE_KINDS,
+} from '../../book/settings/exciseChoices.ts';
+import type { ExciseTerms } from './exciseLine.ts';
 
 /** The shop's settings of the tax, under the keys of the sheet *Shop*. */
 export interface ExciseSettings {

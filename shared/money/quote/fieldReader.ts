@@ -1,6 +1,6 @@
-import type { Problem } from '../../commands/verbs.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
+import type { Problem } from '../../errors/refuse.ts';
 import type { QuoteKey, QuoteValues } from './quoteFields.ts';
 
 /** Reads typed fields one by one and gathers what is wrong with them. */

@@ -1,8 +1,8 @@
 import { parseCell } from '../../book/reading/parseCell.ts';
 import { ORDERS } from '../../book/tables/orders.ts';
 import type { OrderRecord } from '../../book/tables.ts';
-import type { Refused } from '../../commands/verbs.ts';
 import { describe } from '../../errors/describe.ts';
+import type { Refused } from '../../errors/refuse.ts';
 import { fieldReader } from './fieldReader.ts';
 import { GOODS_KEYS, type GoodsKey, type QuoteValues } from './quoteFields.ts';
 

@@ -1,7 +1,7 @@
+import type { Missing } from '../../book/gaps.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { MATERIALS } from '../../book/tables/materials.ts';
 import type { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
-import type { Missing } from '../../plan/plan.ts';
 import type { PackUnit } from '../packAmount.ts';
 
 export type MoveRow = Row<typeof STOCK_MOVES>;

@@ -1,7 +1,7 @@
+import type { Missing } from '../../book/gaps.ts';
 import { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
 import { describe } from '../../errors/describe.ts';
 import type { Rule } from '../../errors/InputError.ts';
-import type { Missing } from '../../plan/plan.ts';
 import type { MoveRow } from './ledgerTypes.ts';
 import type { Move } from './postMove.ts';
 

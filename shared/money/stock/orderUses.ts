@@ -1,10 +1,10 @@
 import type { BookIndex, OrderRow } from '../../book/bookIndex.ts';
+import type { Missing } from '../../book/gaps.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { planLayers } from '../../plan/amounts/planLayers.ts';
 import { planPieces } from '../../plan/amounts/planPieces.ts';
 import { findOrder } from '../../plan/facts/findOrder.ts';
 import { shopGaps } from '../../plan/facts/shopGaps.ts';
-import type { Missing } from '../../plan/plan.ts';
 import { type Uses, usesOf } from './usesOf.ts';
 
 /** What was poured in one run, of which so many came out good. */

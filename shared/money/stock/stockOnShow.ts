@@ -1,6 +1,6 @@
 import type { CurrencyCode } from '../../book/currency.ts';
+import type { Missing } from '../../book/gaps.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
-import type { Missing } from '../../plan/plan.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { PackUnit } from '../packAmount.ts';
 import { ledger } from './ledger.ts';

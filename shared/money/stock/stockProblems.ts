@@ -1,6 +1,6 @@
+import type { Missing } from '../../book/gaps.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { describe } from '../../errors/describe.ts';
-import type { Missing } from '../../plan/plan.ts';
 import type { Ledger } from './ledgerTypes.ts';
 
 /** What the ledger found, and what the sheet's reading refused; the refusal says more than "must be given". */

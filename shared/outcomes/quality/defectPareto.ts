@@ -1,5 +1,4 @@
 import { DEFECT_KEYS, POUR_LOG } from '../../book/tables/pourLog.ts';
-import type { DefectPareto } from '../../pictures/pareto/defectPareto.ts';
 import { type Counted, pareto } from '../../quality/charts/pareto.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 
@@ -30,4 +29,16 @@ function notNamed(rounds: readonly LoggedRound[]): number {
     const named = Object.values(defects).reduce((total, count) => total + count, 0);
     return sum + Math.max(0, poured - good - named);
   }, 0);
+}
+
+/** What the Pareto picture shows: bad pieces by what was wrong, the most first. */
+export interface DefectPareto {
+  readonly kind: 'defect-pareto';
+  readonly title: string;
+  readonly bars: readonly {
+    readonly name: string;
+    readonly count: number;
+    readonly share: number;
+    readonly cumulated: number;
+  }[];
 }

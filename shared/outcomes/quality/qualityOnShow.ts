@@ -1,15 +1,18 @@
 import type { Book } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
-import type { Picture } from '../../pictures/pictures.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { type ChartPoints, chartSamples } from './chartSamples.ts';
-import { defectPareto } from './defectPareto.ts';
+import type { ControlChart } from './controlChart.ts';
+import { type DefectPareto, defectPareto } from './defectPareto.ts';
 import { inScope, type LoggedRound, loggedRounds, namesOf, type Scope } from './loggedRounds.ts';
 import { shareChart } from './shareChart.ts';
 import { type Weeks, weekYields } from './weekYields.ts';
 import { lastWeighed, weightChart } from './weightChart.ts';
 import { type WorstGroup, worstGroups } from './worstGroups.ts';
-import { yieldPicture } from './yieldPicture.ts';
+import { type YieldAgainstTop, yieldPicture } from './yieldPicture.ts';
+
+/** What is drawn of the log, as data. */
+type QualityPicture = ControlChart | DefectPareto | YieldAgainstTop;
 
 export interface QualityAsked extends Scope {
   readonly points: ChartPoints;
@@ -31,7 +34,7 @@ export interface QualityOnShow {
   readonly trend?: NonNullable<Weeks['trend']>['verdict'];
   /** Of all molds and patterns in these weeks, whatever was asked for. */
   readonly worst: readonly WorstGroup[];
-  readonly pictures: readonly Picture[];
+  readonly pictures: readonly QualityPicture[];
   /** Why a picture is not there, one sentence each. */
   readonly missing: readonly string[];
 }
@@ -69,7 +72,7 @@ function picturesOf(
   const named = [mold, pattern].filter((one) => nameKey(one) !== '').join(', ');
   const of = named === '' ? '' : `, ${named}`;
   const weighed = lastWeighed(rounds);
-  const found: readonly (Picture | string)[] = [
+  const found: readonly (QualityPicture | string)[] = [
     shareChart(chartSamples(rounds, points), { title: `Bad pieces${of}`, system, points }) ??
       `The control chart of bad pieces needs two ${points}.`,
     defectPareto(rounds, `What was wrong${of}`) ?? 'No bad piece is logged: no defects to rank.',

@@ -1,7 +1,7 @@
-import type { ControlChart } from '../../pictures/controlChart/controlChart.ts';
 import { type PChart, type PChartResult, pChart, SETTLED } from '../../quality/charts/pChart.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import type { ChartPoints, NamedSample } from './chartSamples.ts';
+import type { ControlChart } from './controlChart.ts';
 import { ruleName, signalWords } from './signalWords.ts';
 
 /** What a signal of a chart of bad pieces means. */

@@ -1,8 +1,8 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import type { ControlChart } from '../../pictures/controlChart/controlChart.ts';
 import { individualsChart } from '../../quality/charts/individualsChart.ts';
 import { SETTLED } from '../../quality/charts/pChart.ts';
 import type { UnitSystem } from '../../units/measures.ts';
+import type { ControlChart } from './controlChart.ts';
 import { inScope, type LoggedRound, namesOf } from './loggedRounds.ts';
 import { MOST_POINTS } from './shareChart.ts';
 import { ruleName, signalWords } from './signalWords.ts';

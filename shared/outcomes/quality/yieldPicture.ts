@@ -1,8 +1,8 @@
 import type { Shop } from '../../book/settings/settings.ts';
 import { boilingPoint } from '../../heat/boilingPoint.ts';
-import type { YieldAgainstTop } from '../../pictures/yieldCurve/yieldAgainstTop.ts';
 import { type YieldCurve, yieldCurve } from '../../quality/charts/yieldCurve.ts';
 import { formatFixed } from '../../units/format.ts';
+import type { UnitSystem } from '../../units/measures.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 
 /** Rounds differ this much more than single pieces would before it is said. */
@@ -57,4 +57,26 @@ function saysOf(curve: Extract<YieldCurve, { kind: 'curve' }>): readonly string[
         ]
       : []),
   ];
+}
+
+/** What the yield picture shows: rounds by their mold top [degC], the curve through them and its band. */
+export interface YieldAgainstTop {
+  readonly kind: 'yield-curve';
+  readonly title: string;
+  readonly system: UnitSystem;
+  readonly rounds: readonly {
+    readonly moldTop: number;
+    readonly poured: number;
+    readonly good: number;
+  }[];
+  readonly curve: readonly {
+    readonly moldTop: number;
+    readonly rate: number;
+    readonly low: number;
+    readonly high: number;
+  }[];
+  /** Boiling point of water at the shop, which the plan wants the mold top to reach [degC]. */
+  readonly boilingPoint: number;
+  /** What the curve says and what it does not, one sentence each. */
+  readonly says: readonly string[];
 }

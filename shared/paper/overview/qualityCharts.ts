@@ -1,5 +1,5 @@
+import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import type { QualityOnShow } from '../../outcomes/quality/qualityOnShow.ts';
-import type { ControlChart } from '../../pictures/controlChart/controlChart.ts';
 import type { Picture } from '../../pictures/pictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { formatFixed } from '../../units/format.ts';

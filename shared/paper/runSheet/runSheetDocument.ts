@@ -2,7 +2,7 @@ import type { OrderPlan } from '../../plan/plan.ts';
 import type { RunIdentity, RunSheetDocument, SheetFact, SheetSection } from './documentTypes.ts';
 import { text, write } from './documentTypes.ts';
 import { cautionsSection } from './sections/cautions.ts';
-import { checklistsSection } from './sections/checklists.ts';
+import { checklistsSection } from './sections/checklistsSection.ts';
 import { cupsSection } from './sections/cupsSection.ts';
 import { layersSection } from './sections/layersSection.ts';
 import { outcomeSection, signOffSection } from './sections/outcomeSections.ts';

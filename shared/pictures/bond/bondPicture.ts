@@ -2,6 +2,7 @@ import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, type Point, segment, shape, words } from '../../elements/svg.ts';
 import { passChance } from '../../quality/logistic/logisticModel.ts';
+import type { BondPictured } from '../../trials/trialPictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { formatFixed } from '../../units/format.ts';
 import { MEASURES } from '../../units/measures.ts';
@@ -12,7 +13,6 @@ import { mark } from '../chart/marks.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, type PlotFrame, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import type { BondPictured } from './bond.ts';
 
 /** Form and height of a joint's mark: a bond stands at the top, a clean peel at the bottom. */
 const MARKS = {

@@ -1,5 +1,5 @@
+import type { BondPictured } from '../../trials/trialPictures.ts';
 import { sayCount, sayList, sayTemperature } from '../../words/say.ts';
-import type { BondPictured } from './bond.ts';
 
 const TEARS = ['tears through', 'tears in part', 'peels clean'] as const;
 

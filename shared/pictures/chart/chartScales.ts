@@ -1,7 +1,7 @@
+import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
-import type { ControlChart } from '../controlChart/controlChart.ts';
 
 /** How a chart writes its values: shares as per cent, weights in the shop's unit. */
 export interface ChartUnit {

@@ -1,12 +1,12 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/svg.ts';
+import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { type ChartUnit, chartUnit } from '../chart/chartScales.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale, type Scale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { rangeStrip, STRIP } from '../chart/rangeStrip.ts';
-import type { ControlChart } from './controlChart.ts';
 import { controlLegend } from './controlLegend.ts';
 import { drawLanes, signalLanes, signalList, signalMark } from './signalLanes.ts';
 

@@ -1,5 +1,5 @@
+import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { sayCount } from '../../words/say.ts';
-import type { ControlChart } from './controlChart.ts';
 import { sayValue } from './controlLegend.ts';
 
 /** The control chart in words, from the same numbers. */

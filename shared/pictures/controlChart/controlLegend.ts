@@ -1,7 +1,7 @@
 import { GRAY, segment } from '../../elements/svg.ts';
+import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { say, sayShare } from '../../words/say.ts';
 import type { LegendItem } from '../chart/legend.ts';
-import type { ControlChart } from './controlChart.ts';
 import { signalMark } from './signalLanes.ts';
 
 /** A value of the chart in words: `12 %`, `0.315 oz`. */

@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, type Point, segment, shape, words } from '../../elements/svg.ts';
+import type { ChartSignal } from '../../outcomes/quality/controlChart.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
-import type { ChartSignal } from './controlChart.ts';
 
 /** Signals named on a chart, the newest. */
 const MOST = 6;

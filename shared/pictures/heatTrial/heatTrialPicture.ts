@@ -1,6 +1,7 @@
 import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/svg.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
@@ -9,7 +10,6 @@ import { type EndLabel, endLabels } from '../chart/endLabels.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import type { HeatTrialPictured } from './heatTrial.ts';
 import { readingLegend, readingMarks } from './readingMarks.ts';
 import { residualStrip } from './residualStrip.ts';
 

@@ -1,5 +1,6 @@
+import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
 import { say, sayCount, sayDuration, sayTemperature } from '../../words/say.ts';
-import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
+import { trialResiduals } from './trialResiduals.ts';
 
 /** The trial picture in words, from the same numbers. */
 export function heatTrialWords(trial: HeatTrialPictured): string {

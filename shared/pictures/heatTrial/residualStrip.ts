@@ -1,11 +1,12 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
 import { mark } from '../chart/marks.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
-import { type HeatTrialPictured, trialResiduals } from './heatTrial.ts';
+import { trialResiduals } from './trialResiduals.ts';
 
 /** Reading less curve: stems from zero, as much room above as below. */
 export function residualStrip(

@@ -1,11 +1,11 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/svg.ts';
+import type { DefectPareto } from '../../outcomes/quality/defectPareto.ts';
 import { formatPlain } from '../../units/format.ts';
 import { fitText } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
-import type { DefectPareto } from './defectPareto.ts';
 
 /** Room of the names and of the counts behind them [px]. */
 const NAME = 124;

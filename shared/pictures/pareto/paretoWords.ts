@@ -1,5 +1,5 @@
+import type { DefectPareto } from '../../outcomes/quality/defectPareto.ts';
 import { sayCount, sayList, sayShare } from '../../words/say.ts';
-import type { DefectPareto } from './defectPareto.ts';
 
 /** The Pareto picture in words, from the same numbers. */
 export function paretoWords({ title, bars }: DefectPareto): string {

@@ -1,6 +1,7 @@
 import { area, line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/svg.ts';
+import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
@@ -11,7 +12,6 @@ import type { Scale } from '../chart/linearScale.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import type { YieldAgainstTop } from './yieldAgainstTop.ts';
 
 /** Radius of a round of few and of many pieces [px]. */
 const SMALLEST = 2.5;

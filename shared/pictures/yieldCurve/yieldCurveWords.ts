@@ -1,5 +1,5 @@
+import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
 import { sayCount, sayShare, sayTemperature } from '../../words/say.ts';
-import type { YieldAgainstTop } from './yieldAgainstTop.ts';
 
 /** The yield picture in words, from the same numbers. */
 export function yieldCurveWords(picture: YieldAgainstTop): string {

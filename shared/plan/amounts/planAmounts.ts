@@ -1,11 +1,12 @@
 import type { WorkFacts } from '../../batch/minutesOfWork.ts';
 import { type BookIndex, type Evidence, nameKey, remember } from '../../book/bookIndex.ts';
+import type { Missing } from '../../book/gaps.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import { cookLimit, hardStop } from '../facts/materialLimits.ts';
 import { shopGaps } from '../facts/shopGaps.ts';
 import { type PlannedCup, planCup } from '../heat/planCup.ts';
-import type { Missing, OrderPlan, PiecesPlan } from '../plan.ts';
+import type { OrderPlan, PiecesPlan } from '../plan.ts';
 import { type PlannedLayer, planLayers } from './planLayers.ts';
 import { planPieces } from './planPieces.ts';
 

@@ -1,7 +1,14 @@
 import { type BookIndex, nameKey, type OrderRow } from '../../book/bookIndex.ts';
-import { addBroken, findByName, findOnce, type Gaps, need, optional } from '../../book/gaps.ts';
+import {
+  addBroken,
+  findByName,
+  findOnce,
+  type Gaps,
+  type Missing,
+  need,
+  optional,
+} from '../../book/gaps.ts';
 import { TABLES } from '../../book/tables.ts';
-import type { Missing } from '../plan.ts';
 import { type DoseFacts, findDoses } from './findDoses.ts';
 import { findMold, type MoldFacts } from './findMold.ts';
 import { findPattern, type PatternFacts } from './findPattern.ts';

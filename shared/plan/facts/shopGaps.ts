@@ -1,9 +1,9 @@
+import type { Missing } from '../../book/gaps.ts';
 import { SETTINGS, type SettingKey, type Shop } from '../../book/settings/settings.ts';
 import { describeIn } from '../../errors/describeIn.ts';
 import { InputError } from '../../errors/InputError.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { baseDensity, cookRise } from '../amounts/planLayers.ts';
-import type { Missing } from '../plan.ts';
 import type { OrderFacts } from './findOrder.ts';
 
 /** Settings and pour temperatures that contradict each other; no plan can follow both. */

@@ -1,12 +1,8 @@
+import type { AnswerBand } from '../../uncertainty/band.ts';
 import type { HeatFigures } from '../heat/heatFigures.ts';
 
 /** Where nine of ten draws of what is not known exactly fall; an end left out is open: any time, never, or beyond the time solved. */
-export interface Band {
-  readonly low?: number;
-  readonly high?: number;
-  /** The unknown figure that widens it most; absent where nothing does. */
-  readonly widest?: keyof HeatFigures;
-}
+export type Band = AnswerBand<keyof HeatFigures>;
 
 /** How sure the times of one layer are [s], and its contact temperature [degC]. */
 export interface LayerBands {

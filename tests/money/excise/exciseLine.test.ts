@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { EXCISE_IN, EXCISE_STATUSES, exciseLine } from '../../../shared/money/excise/exciseLine.ts';
+import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
+import { exciseLine } from '../../../shared/money/excise/exciseLine.ts';
 import { type ExciseSettings, exciseTerms } from '../../../shared/money/excise/exciseTerms.ts';
 import { EXCISE_SOURCE, exciseWords } from '../../../shared/money/excise/exciseWords.ts';
 import { errorText } from '../../heat/errorText.ts';

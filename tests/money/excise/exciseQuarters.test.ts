@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { EXCISE_STATUSES } from '../../../shared/money/excise/exciseLine.ts';
+import { EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
 import {
   type ExciseEntry,
   type ExciseSums,

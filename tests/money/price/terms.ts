@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { CURRENCY_CODES } from '../../../shared/book/currency.ts';
-import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/money/excise/exciseLine.ts';
+import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
 import { plainTerms } from '../../../shared/money/price/plainTerms.ts';
 import type { PriceTerms } from '../../../shared/money/price/price.ts';
 

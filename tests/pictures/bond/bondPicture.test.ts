@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { elementsToHtml } from '../../../shared/elements/elementsToHtml.ts';
 import type { PlainElement } from '../../../shared/elements/plainElement.ts';
-import type { BondPictured } from '../../../shared/pictures/bond/bond.ts';
 import { drawPicture } from '../../../shared/pictures/drawPicture.ts';
 import { pictureWords } from '../../../shared/pictures/pictureWords.ts';
+import type { BondPictured } from '../../../shared/trials/trialPictures.ts';
 
 const BOND: BondPictured = Object.freeze({
   kind: 'bond',

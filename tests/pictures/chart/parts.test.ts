@@ -6,7 +6,7 @@ import { hatched } from '../../../shared/pictures/chart/hatched.ts';
 import { linearScale } from '../../../shared/pictures/chart/linearScale.ts';
 import { niceAxis } from '../../../shared/pictures/chart/plotFrame.ts';
 import { spread } from '../../../shared/pictures/chart/spread.ts';
-import { trialResiduals } from '../../../shared/pictures/heatTrial/heatTrial.ts';
+import { trialResiduals } from '../../../shared/pictures/heatTrial/trialResiduals.ts';
 import { sayDuration } from '../../../shared/words/say.ts';
 import { sayBand } from '../../../shared/words/sayBand.ts';
 import { TRIAL } from '../pictureData.ts';

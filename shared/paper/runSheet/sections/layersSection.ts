@@ -1,6 +1,7 @@
 import { formatClock } from '../../../book/reading/clock.ts';
 import type { LayerPlan, OrderPlan } from '../../../plan/plan.ts';
 import type { Band, LayerBands } from '../../../plan/uncertainty/heatDetail.ts';
+import { widestSentence } from '../../../plan/uncertainty/widestSentence.ts';
 import {
   sayCount,
   sayDuration,
@@ -8,7 +9,7 @@ import {
   sayStopwatch,
   sayTemperature,
 } from '../../../words/say.ts';
-import { sayTimeBand, widestSentence } from '../../../words/sayCertainty.ts';
+import { sayTimeBand } from '../../../words/sayCertainty.ts';
 import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 
 /** The layers in the order they are poured: mark, cup temperature and window. */

@@ -1,7 +1,8 @@
-import { formatClock } from '../../../book/reading/clock.ts';
 import type { OrderPlan, PlatePlan } from '../../../plan/plan.ts';
+import { plateOnText } from '../../../plan/plateOnText.ts';
+import { widestSentence } from '../../../plan/uncertainty/widestSentence.ts';
 import { sayCount, sayDuration, sayTemperature } from '../../../words/say.ts';
-import { sayTimeBand, widestSentence } from '../../../words/sayCertainty.ts';
+import { sayTimeBand } from '../../../words/sayCertainty.ts';
 import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
 
 /** Said wherever a mold reading is asked for. */
@@ -63,10 +64,4 @@ function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
       },
     },
   ];
-}
-
-/** When to switch on: a clock time, or how long before the first pour. */
-export function plateOnText(plan: Pick<OrderPlan, 'system'>, plate: PlatePlan): string {
-  if (plate.onAt !== undefined) return formatClock(plate.onAt, plan.system);
-  return `${sayDuration(Math.ceil((plate.heatUp + plate.readyWait) / 60) * 60)} before the first pour`;
 }

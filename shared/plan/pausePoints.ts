@@ -1,6 +1,5 @@
-import type { OrderPlan } from '../../../plan/plan.ts';
-import { sayTemperature } from '../../../words/say.ts';
-import type { SheetSection } from '../documentTypes.ts';
+import { sayTemperature } from '../words/say.ts';
+import type { OrderPlan } from './plan.ts';
 
 /** A moment to stop and check, with its items. */
 export interface PausePoint {
@@ -62,13 +61,4 @@ export function pausePoints(plan: PausedRun): readonly PausePoint[] {
       ],
     },
   ];
-}
-
-/** The pauses of a run sheet. */
-export function checklistsSection(plan: OrderPlan): SheetSection {
-  return {
-    name: 'checklists',
-    heading: 'Stop and check',
-    blocks: pausePoints(plan).map(({ name, items }) => ({ kind: 'checklist', name, items })),
-  };
 }

@@ -1,16 +1,4 @@
-import type { HeatDetail } from '../../plan/uncertainty/heatDetail.ts';
-import type { UnitSystem } from '../../units/measures.ts';
-
-/** What the trial picture shows: readings of a mold top and the curve fitted to them; [s], [degC]. */
-export interface HeatTrialPictured {
-  readonly kind: 'heat-trial';
-  /** Mold and plate */
-  readonly title: string;
-  readonly system: UnitSystem;
-  readonly target?: number;
-  readonly curve: readonly { readonly seconds: number; readonly top: number }[];
-  readonly readings: HeatDetail['readings'];
-}
+import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
 
 /** Reading less curve, the curve straight between its points [K]; left out where the curve does not reach. */
 export function trialResiduals({ curve, readings }: HeatTrialPictured) {
