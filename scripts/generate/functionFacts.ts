@@ -1,5 +1,5 @@
 import { boundsIn } from '../../shared/book/reading/parseCell.ts';
-import type { SheetFunction } from '../../shared/functions/defineFunction.ts';
+import type { SheetFunction } from '../../shared/functions/allFunctions.ts';
 import { type ListParameter, MOST_ITEMS } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
 import { fromEngine } from '../../shared/units/convert.ts';

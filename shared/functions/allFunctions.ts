@@ -15,7 +15,8 @@ import { POUR_STOCK } from './book/POUR_STOCK.ts';
 import { POUR_FIT } from './day/POUR_FIT.ts';
 import { POUR_ROUNDS } from './day/POUR_ROUNDS.ts';
 import { POUR_RUN_TIME } from './day/POUR_RUN_TIME.ts';
-import type { SheetFunction } from './defineFunction.ts';
+import type { RowFunction, TableFunction } from './defineFunction.ts';
+import type { SpillFunction } from './defineSpill.ts';
 import { POUR_BOIL } from './heat/POUR_BOIL.ts';
 import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
 import { POUR_COOK } from './heat/POUR_COOK.ts';
@@ -93,3 +94,5 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_SHORT,
   POUR_LOTS,
 ];
+
+export type SheetFunction = RowFunction | TableFunction | SpillFunction;

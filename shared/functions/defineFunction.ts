@@ -1,8 +1,6 @@
 import type { SheetName } from '../book/column.ts';
 import type { Bounds } from '../errors/requireNumber.ts';
 import type { MeasureName, UnitSystem } from '../units/measures.ts';
-import type { SpillFunction } from './defineSpill.ts';
-
 export type Family = 'batch' | 'heat' | 'trials' | 'quality' | 'day' | 'money' | 'book';
 
 export interface ParameterBase {
@@ -99,8 +97,6 @@ export interface TableFunction {
     system: UnitSystem,
   ) => readonly (readonly Answer[])[];
 }
-
-export type SheetFunction = RowFunction | TableFunction | SpillFunction;
 
 /**
  * Declares a sheet function that works row by row. `compute` gets named, converted, checked values in engine units and

@@ -10,6 +10,7 @@ import { FIGURE_PARTS, type FigureName, figureCell, isSame } from './figureCells
 import { type Adoption, adoptionKey, readJournal } from './journal.ts';
 import type {
   FigureKey,
+  Found,
   Proposal,
   TrialResult,
   TrialsFound,
@@ -46,9 +47,6 @@ export function findTrials(book: TrialBook): TrialsFound {
 export function indexGaps({ index }: TrialBook): Gaps {
   return { index, system: index.book.shop.units, missing: [] };
 }
-
-/** What a group of trials gives, before it is held against the book. */
-export type Found = Pick<Proposal, 'figure' | 'of' | 'result' | 'trials' | 'pictures'>;
 
 function isOf(one: Found, { figure, of }: Adoption): boolean {
   return one.figure === figure && nameKey(one.of) === nameKey(of);

@@ -96,3 +96,6 @@ export interface TrialsFound {
   /** Rows that were left out, and why. */
   readonly problems: readonly Missing[];
 }
+
+/** What a group of trials gives, before it is held against the book. */
+export type Found = Pick<Proposal, 'figure' | 'of' | 'result' | 'trials' | 'pictures'>;

@@ -1,7 +1,7 @@
 import { addGap, type Gaps } from '../book/gaps.ts';
 import { bondJoints, type LoggedJoint } from '../outcomes/bond/bondJoints.ts';
 import { bondFit } from '../quality/bond/bondFit.ts';
-import type { Found } from './findTrials.ts';
+import type { Found } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
 import type { BondPictured } from './trialPictures.ts';
 

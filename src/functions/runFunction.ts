@@ -1,7 +1,8 @@
 import { describeIn } from '../../shared/errors/describeIn.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
-import type { RowFunction, SheetFunction } from '../../shared/functions/defineFunction.ts';
+import type { SheetFunction } from '../../shared/functions/allFunctions.ts';
+import type { RowFunction } from '../../shared/functions/defineFunction.ts';
 import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
