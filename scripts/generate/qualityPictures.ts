@@ -1,4 +1,4 @@
-import { qualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import { qualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { svgFile } from './svgFile.ts';
@@ -8,7 +8,7 @@ const DAY = '2026-12-01';
 
 /** docs/pictures/control-chart.svg and yield-curve.svg: the invented shop's rounds, as the panel draws them. */
 export function qualityPictures(): Readonly<Record<string, string>> {
-  const { pictures } = qualityOnShow(demoBook(), DAY, { points: 'rounds' });
+  const { pictures } = qualitySummary(demoBook(), DAY, { points: 'rounds' });
   return {
     'docs/pictures/control-chart.svg': drawn(pictures, 'share-chart'),
     'docs/pictures/yield-curve.svg': drawn(pictures, 'yield-curve'),

@@ -1,6 +1,6 @@
 import type { Book } from './book.ts';
 import type { SheetName } from './column.ts';
-import { countedRows } from './countedRows.ts';
+import { currentLogRows } from './currentLogRows.ts';
 import type { Problem, Row } from './reading/readTable.ts';
 import type { TABLES } from './tables.ts';
 
@@ -126,7 +126,7 @@ function patternsByVersion(rows: readonly PatternRow[]): Map<string, Map<number,
 
 function evidenceByPair(book: Book): Map<string, Evidence> {
   const sums = new Map<string, { good: number; poured: number; uncounted: number[] }>();
-  for (const { row, record } of countedRows(book.pourLog)) {
+  for (const { row, record } of currentLogRows(book.pourLog)) {
     const { mold, pattern, poured, good } = record;
     if (mold === undefined || pattern === undefined) continue;
     const key = nameKey(mold, pattern);

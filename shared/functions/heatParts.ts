@@ -166,17 +166,17 @@ export function layerOf(layer: {
 }
 
 /** A temperature in whole degrees of the system, with its unit. */
-export function temperatureWords(temperature: number, system: UnitSystem): string {
+export function wholeTemperatureText(temperature: number, system: UnitSystem): string {
   const unit = MEASURES.temperature[system];
   return `${formatFixed(fromEngine(temperature, unit), 0)} ${UNITS[unit].label}`;
 }
 
 /** Why a mold does not get hot, and the setting that would do. */
 export function notReached(plateau: number, needed: number, system: UnitSystem): string {
-  return `not reached: the mold top settles at ${temperatureWords(plateau, system)}; set the plate to ${temperatureWords(Math.ceil(needed), system)} or more`;
+  return `not reached: the mold top settles at ${wholeTemperatureText(plateau, system)}; set the plate to ${wholeTemperatureText(Math.ceil(needed), system)} or more`;
 }
 
 /** Why no setting of the dial will do. */
 export function pastDial(needed: number, highest: number, system: UnitSystem): string {
-  return `not reached: the dial ends at ${temperatureWords(highest, system)} and ${temperatureWords(needed, system)} is needed; cover the mold, or a flatter contact`;
+  return `not reached: the dial ends at ${wholeTemperatureText(highest, system)} and ${wholeTemperatureText(needed, system)} is needed; cover the mold, or a flatter contact`;
 }

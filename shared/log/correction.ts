@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { nameKey } from '../book/bookIndex.ts';
-import { countedRows, replacedBy } from '../book/countedRows.ts';
+import { currentLogRows, replacedBy } from '../book/currentLogRows.ts';
 import type { PourLogRecord } from '../book/tables.ts';
 import { type Refused, refuse } from '../errors/refuse.ts';
 
@@ -9,7 +9,7 @@ const MOST = 12;
 
 /** The last rows of an order that count and carry an entry, the last logged first. */
 export function correctable(book: Book, order: string): readonly LoggedEntry[] {
-  return countedRows(book.pourLog)
+  return currentLogRows(book.pourLog)
     .filter(({ record }) => record.entry && nameKey(record.order) === nameKey(order))
     .slice(-MOST)
     .reverse()

@@ -1,10 +1,10 @@
 import type { Book } from '../book/book.ts';
 import { nameKey } from '../book/bookIndex.ts';
-import { countedRows } from '../book/countedRows.ts';
+import { currentLogRows } from '../book/currentLogRows.ts';
 
 /** Good pieces logged for an order, all its runs together; a corrected row counts once. */
 export function goodSoFar(book: Book, order: string): number {
-  return countedRows(book.pourLog).reduce(
+  return currentLogRows(book.pourLog).reduce(
     (sum, { record }) => sum + (nameKey(record.order) === nameKey(order) ? (record.good ?? 0) : 0),
     0,
   );

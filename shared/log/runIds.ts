@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { nameKey } from '../book/bookIndex.ts';
-import { countedRows } from '../book/countedRows.ts';
+import { currentLogRows } from '../book/currentLogRows.ts';
 import { describe } from '../errors/describe.ts';
 import type { Problem } from '../errors/refuse.ts';
 import { goodSoFar } from './goodSoFar.ts';
@@ -8,7 +8,7 @@ import { goodSoFar } from './goodSoFar.ts';
 /** Runs of an order that have rows in the log, the last logged first. */
 export function loggedRuns(book: Book, order: string): readonly RunChoice[] {
   const runs = new Map<string, { rounds: number; last: number }>();
-  for (const { record } of countedRows(book.pourLog)) {
+  for (const { record } of currentLogRows(book.pourLog)) {
     if (record.run === undefined || nameKey(record.order) !== nameKey(order)) continue;
     const { rounds, last } = runs.get(record.run) ?? { rounds: 0, last: 0 };
     runs.delete(record.run);

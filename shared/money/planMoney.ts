@@ -1,5 +1,5 @@
 import type { OrderRow } from '../book/bookIndex.ts';
-import { type Gaps, type Missing, optional } from '../book/gaps.ts';
+import { type Missing, type MissingCells, optional } from '../book/missingCells.ts';
 import { TABLES } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
@@ -57,7 +57,11 @@ const MONEY_KEYS = [
 /** The money of an order row, or everything that is missing with its place. The row need not stand on the sheet as it is. */
 export function planMoney(costs: CostIndex, row: OrderRow): MoneyResult {
   const plan = planRow(costs.index, row);
-  const gaps: Gaps = { index: costs.index, system: costs.index.book.shop.units, missing: [] };
+  const gaps: MissingCells = {
+    index: costs.index,
+    system: costs.index.book.shop.units,
+    missing: [],
+  };
   for (const key of MONEY_KEYS) optional(gaps, TABLES.orders, row, key);
   const moneyGaps = gaps.missing;
   if (plan.kind === 'missing')

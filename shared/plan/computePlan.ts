@@ -1,6 +1,6 @@
 import { minutesOfWork, workTimes } from '../batch/minutesOfWork.ts';
 import { type BookIndex, nameKey, remember } from '../book/bookIndex.ts';
-import type { Missing } from '../book/gaps.ts';
+import type { Missing } from '../book/missingCells.ts';
 import type { Shop } from '../book/settings/settings.ts';
 import { planAmounts } from './amounts/planAmounts.ts';
 import { planEnergy } from './amounts/planEnergy.ts';

@@ -1,14 +1,14 @@
 import { minutesOfWork } from '../batch/minutesOfWork.ts';
 import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, type OrderRow } from '../book/bookIndex.ts';
-import type { Missing } from '../book/gaps.ts';
+import type { Missing } from '../book/missingCells.ts';
 import { headingOf } from '../book/reading/heading.ts';
 import { ORDERS } from '../book/tables/orders.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
 import { fromEngine } from '../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
 import { UNITS } from '../units/units.ts';
-import { rounded } from '../words/say.ts';
+import { rounded } from '../words/quantityText.ts';
 import { planAmounts } from './amounts/planAmounts.ts';
 import { findOrder } from './facts/findOrder.ts';
 import type { OrderPlan, PlanResult } from './plan.ts';

@@ -1,4 +1,4 @@
-import { sayTemperature } from '../words/say.ts';
+import { temperatureText } from '../words/quantityText.ts';
 import type { OrderPlan } from './plan.ts';
 
 /** A moment to stop and check, with its items. */
@@ -13,12 +13,12 @@ export type PausedRun = Pick<OrderPlan, 'system' | 'cookTemperature' | 'lowestPo
 /** Four pauses, five to nine short items each: the first three are read and done, the last confirms what was done. */
 export function pausePoints(plan: PausedRun): readonly PausePoint[] {
   const { system } = plan;
-  const cooked = sayTemperature(plan.cookTemperature, system, 'up');
-  const lowest = sayTemperature(plan.lowestPour, system, 'up');
+  const cooked = temperatureText(plan.cookTemperature, system, 'up');
+  const lowest = temperatureText(plan.lowestPour, system, 'up');
   const top =
     plan.plate.kind === 'unreachable'
       ? 'Every mold top at its target'
-      : `Every mold top reads ${sayTemperature(plan.plate.topTarget, system, 'up')}`;
+      : `Every mold top reads ${temperatureText(plan.plate.topTarget, system, 'up')}`;
   return [
     {
       name: 'Before heat',

@@ -1,5 +1,5 @@
 import type { WorkTimes } from '../batch/minutesOfWork.ts';
-import type { Missing } from '../book/gaps.ts';
+import type { Missing } from '../book/missingCells.ts';
 import type { YieldPrior } from '../quality/yields/yieldPrior.ts';
 import type { UnitSystem } from '../units/measures.ts';
 import type { RunEnergy } from './amounts/runEnergy.ts';

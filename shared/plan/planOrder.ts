@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, nameKey, type OrderRow } from '../book/bookIndex.ts';
-import type { Missing } from '../book/gaps.ts';
+import type { Missing } from '../book/missingCells.ts';
 import { describe } from '../errors/describe.ts';
 import { computePlan } from './computePlan.ts';
 import { findOrder } from './facts/findOrder.ts';

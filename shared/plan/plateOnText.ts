@@ -1,9 +1,9 @@
 import { formatClock } from '../book/reading/clock.ts';
-import { sayDuration } from '../words/say.ts';
+import { durationText } from '../words/quantityText.ts';
 import type { OrderPlan, PlatePlan } from './plan.ts';
 
 /** When to switch on: a clock time, or how long before the first pour. */
 export function plateOnText(plan: Pick<OrderPlan, 'system'>, plate: PlatePlan): string {
   if (plate.onAt !== undefined) return formatClock(plate.onAt, plan.system);
-  return `${sayDuration(Math.ceil((plate.heatUp + plate.readyWait) / 60) * 60)} before the first pour`;
+  return `${durationText(Math.ceil((plate.heatUp + plate.readyWait) / 60) * 60)} before the first pour`;
 }

@@ -1,5 +1,5 @@
 import { nameKey } from '../book/bookIndex.ts';
-import type { Gaps } from '../book/gaps.ts';
+import type { MissingCells } from '../book/missingCells.ts';
 import { SETTINGS } from '../book/settings/settings.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import { gatherBench } from './bench/gatherBench.ts';
@@ -27,7 +27,7 @@ import { beyondCell, isInUse, wantedCells } from './wantedCells.ts';
  */
 export function findTrials(book: TrialBook): TrialsFound {
   const { shop } = book.index.book;
-  const gaps = indexGaps(book);
+  const gaps = noMissingCells(book);
   const adoptions = readJournal(book, gaps);
   const found = [...contacts(book, gaps), ...benchFigures(book, gaps), ...proposeBond(book, gaps)];
   for (const stack of adoptions.values()) {
@@ -44,7 +44,7 @@ export function findTrials(book: TrialBook): TrialsFound {
 }
 
 /** Where what is wrong with the rows is noted. */
-export function indexGaps({ index }: TrialBook): Gaps {
+export function noMissingCells({ index }: TrialBook): MissingCells {
   return { index, system: index.book.shop.units, missing: [] };
 }
 
@@ -52,7 +52,7 @@ function isOf(one: Found, { figure, of }: Adoption): boolean {
   return one.figure === figure && nameKey(one.of) === nameKey(of);
 }
 
-function contacts(book: TrialBook, gaps: Gaps): Found[] {
+function contacts(book: TrialBook, gaps: MissingCells): Found[] {
   return [...gatherHeat(book, gaps)].flatMap(([plate, heatings]) => {
     const contact = proposeContact(gaps, plate, heatings);
     const of = book.index.plates.get(plate)?.record.plate ?? '';
@@ -63,7 +63,7 @@ function contacts(book: TrialBook, gaps: Gaps): Found[] {
   });
 }
 
-function benchFigures(book: TrialBook, gaps: Gaps): Found[] {
+function benchFigures(book: TrialBook, gaps: MissingCells): Found[] {
   return gatherBench(book, gaps).flatMap((group) => {
     const found = proposeBench(gaps, group);
     if (found === undefined) return [];

@@ -1,5 +1,5 @@
 import { nameKey } from '../book/bookIndex.ts';
-import { addBroken, type Gaps, need, optional } from '../book/gaps.ts';
+import { addRefused, type MissingCells, need, optional } from '../book/missingCells.ts';
 import { TABLES } from '../book/tables.ts';
 import { toEngine } from '../units/convert.ts';
 import { findUnit } from '../units/findUnit.ts';
@@ -33,7 +33,7 @@ export function adoptionKey(figure: FigureKey, of: string): string {
 }
 
 /** What the journal says was put in use and not taken back since. A row that cannot be read is noted and left out. */
-export function readJournal(book: TrialBook, gaps: Gaps): Adoptions {
+export function readJournal(book: TrialBook, gaps: MissingCells): Adoptions {
   const stacks = new Map<string, Adoption[]>();
   const taken = new Set<string>();
   for (const row of book.measuredFigures) {
@@ -68,7 +68,7 @@ export function nextEntry(rows: readonly MeasuredFigureRow[]): string {
   return `M-${Math.max(0, ...numbers) + 1}`;
 }
 
-function journalRow(gaps: Gaps, row: MeasuredFigureRow) {
+function journalRow(gaps: MissingCells, row: MeasuredFigureRow) {
   const table = TABLES.measuredFigures;
   const entry = need(gaps, table, row, 'entry');
   const kind = need(gaps, table, row, 'change');
@@ -84,7 +84,7 @@ function journalRow(gaps: Gaps, row: MeasuredFigureRow) {
   if (figure === undefined || (usual !== undefined && unit === undefined)) {
     const place = { sheet: table.sheet, row: row.row, heading: table.columns.unit.heading };
     const rule = { kind: 'form', wanted: 'a unit of this figure' } as const;
-    addBroken(gaps, place, { field: 'unit', rule, value: label });
+    addRefused(gaps, place, { field: 'unit', rule, value: label });
     return undefined;
   }
   const engine = (value: number) => (unit ? toEngine(value, unit) : value);

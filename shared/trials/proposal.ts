@@ -1,4 +1,4 @@
-import type { Missing } from '../book/gaps.ts';
+import type { Missing } from '../book/missingCells.ts';
 import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
 import type { BondFit } from '../quality/bond/bondFit.ts';

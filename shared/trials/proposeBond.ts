@@ -1,4 +1,4 @@
-import { addGap, type Gaps } from '../book/gaps.ts';
+import { addMissing, type MissingCells } from '../book/missingCells.ts';
 import { bondJoints, type LoggedJoint } from '../outcomes/bond/bondJoints.ts';
 import { bondFit } from '../quality/bond/bondFit.ts';
 import type { Found } from './proposal.ts';
@@ -6,10 +6,10 @@ import type { TrialBook } from './trialBook.ts';
 import type { BondPictured } from './trialPictures.ts';
 
 /** The bond temperature of the shop from the torn joints of its log; rows with a test that cannot be used are noted. */
-export function proposeBond({ index }: TrialBook, gaps: Gaps): readonly Found[] {
+export function proposeBond({ index }: TrialBook, gaps: MissingCells): readonly Found[] {
   const { joints, leftOut } = bondJoints(index);
   for (const { row, because } of leftOut)
-    addGap(gaps, { sheet: 'Pour log', row, heading: 'Tear test', text: because });
+    addMissing(gaps, { sheet: 'Pour log', row, heading: 'Tear test', text: because });
   if (joints.length === 0) return [];
   const fit = bondFit(joints);
   const picture: BondPictured = {

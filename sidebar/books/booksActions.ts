@@ -1,5 +1,5 @@
 import type { ExportName } from '../../shared/money/books/exportTable.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { csvText } from '../page/csvText.ts';
 import { download } from '../page/download.ts';
 import type { Store } from '../panel/store.ts';
@@ -32,7 +32,7 @@ export async function saveExport(store: Store, what: ExportName): Promise<void> 
   if (table === undefined) return;
   const name = `${table.fileName}.csv`;
   download(name, csvText(table));
-  const texts = [`${sayCount(table.rows.length, 'row')} saved as ${name}.`];
+  const texts = [`${countText(table.rows.length, 'row')} saved as ${name}.`];
   store.set({ notice: { kind: 'done', texts } });
 }
 

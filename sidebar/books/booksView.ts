@@ -1,4 +1,4 @@
-import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
+import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import { EXPORTS } from '../../shared/money/books/exportTable.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
@@ -34,7 +34,7 @@ export function booksView(store: Store): HTMLElement {
   );
 }
 
-function bodyOf(books: BooksOnShow, store: Store): readonly HTMLElement[] {
+function bodyOf(books: BooksSummary, store: Store): readonly HTMLElement[] {
   return [
     el('p', { class: 'small' }, `As of ${books.day}, in ${books.currency}.`),
     ...problemsOf(books),
@@ -54,7 +54,7 @@ function emptyText(): HTMLElement {
   );
 }
 
-function problemsOf({ problems }: BooksOnShow): readonly HTMLElement[] {
+function problemsOf({ problems }: BooksSummary): readonly HTMLElement[] {
   if (problems.length === 0) return [];
   const more = problems.length - MOST_PROBLEMS;
   return [
@@ -92,7 +92,7 @@ function filesCard(store: Store): HTMLElement {
   );
 }
 
-function assumptionsOf({ assumptions }: BooksOnShow): readonly HTMLElement[] {
+function assumptionsOf({ assumptions }: BooksSummary): readonly HTMLElement[] {
   if (assumptions.length === 0) return [];
   return [
     el(

@@ -1,8 +1,8 @@
-import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
+import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import type { ExciseQuarter } from '../../shared/money/excise/exciseQuarters.ts';
-import { EXCISE_SOURCE } from '../../shared/money/excise/exciseWords.ts';
-import { sayCount, sayShare } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { EXCISE_SOURCE } from '../../shared/money/excise/exciseText.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText, shareText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { figuresTable } from '../page/figuresTable.ts';
@@ -11,7 +11,7 @@ import { figuresTable } from '../page/figuresTable.ts';
 const QUARTERS = 8;
 
 /** The excise by quarter as a preparer of the return asks for it, with its cautions. */
-export function exciseCard(books: BooksOnShow): HTMLElement {
+export function exciseCard(books: BooksSummary): HTMLElement {
   const { isExciseOn, quarters, exciseYears, currency } = books;
   if (!isExciseOn)
     return el(
@@ -21,7 +21,7 @@ export function exciseCard(books: BooksOnShow): HTMLElement {
       el('p', {}, 'Excise is off in Shop. Ask a tax adviser whether that is right.'),
     );
   const shown = quarters.slice(-QUARTERS);
-  const money = (minor: number) => sayMoney(minor, currency);
+  const money = (minor: number) => moneyText(minor, currency);
   return el(
     'section',
     { class: 'card' },
@@ -44,22 +44,22 @@ export function exciseCard(books: BooksOnShow): HTMLElement {
   );
 }
 
-function detailsOf(found: ExciseQuarter, { currency }: BooksOnShow): HTMLElement {
+function detailsOf(found: ExciseQuarter, { currency }: BooksSummary): HTMLElement {
   const { year, quarter, sales, gross, taxed, untaxed, base, rates, tax, adjustments, due } = found;
-  const money = (minor: number) => sayMoney(minor, currency);
+  const money = (minor: number) => moneyText(minor, currency);
   const reasons = Object.entries(untaxed).filter(([, minor]) => minor !== 0);
   const rows: readonly Fact[] = [
-    ['All sales', `${money(gross)}, ${sayCount(sales, 'sale')}`],
+    ['All sales', `${money(gross)}, ${countText(sales, 'sale')}`],
     ['Taxed sales', money(taxed)],
     ...reasons.map(([reason, minor]): Fact => [`Not taxed, ${reason}`, money(minor)]),
     ['Taxed on', money(base)],
-    ['Rate', rates.map(sayShare).join(', ') || 'none'],
+    ['Rate', rates.map(shareText).join(', ') || 'none'],
     ['Tax', money(tax)],
     [
       'Adjustments of earlier quarters',
       adjustments.count === 0
         ? 'none'
-        : `${money(adjustments.tax)} on ${money(adjustments.base)}, ${sayCount(adjustments.count, 'correction')}`,
+        : `${money(adjustments.tax)} on ${money(adjustments.base)}, ${countText(adjustments.count, 'correction')}`,
     ],
     ['Return due', `${due}, or the next business day`],
   ];

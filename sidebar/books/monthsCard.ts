@@ -1,9 +1,9 @@
 import type { CurrencyCode } from '../../shared/book/currency.ts';
-import type { BooksOnShow, SaleLine } from '../../shared/money/books/booksOnShow.ts';
+import type { BooksSummary, SaleLine } from '../../shared/money/books/booksSummary.ts';
 import type { CostBasis, MoneySums } from '../../shared/money/books/booksTypes.ts';
-import { sayChange } from '../../shared/money/books/sayChange.ts';
-import { sayCount, sayShare } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { closingChangeText } from '../../shared/money/books/closingChangeText.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText, shareText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
 import { sentence } from '../page/sentence.ts';
@@ -22,7 +22,7 @@ const BASIS_WORDS: Readonly<Record<CostBasis, string>> = {
 };
 
 /** Sales, cost and margin by month and year, with the button that closes a month. */
-export function monthsCard(books: BooksOnShow, store: Store): HTMLElement {
+export function monthsCard(books: BooksSummary, store: Store): HTMLElement {
   const { months, years, currency } = books;
   return el(
     'section',
@@ -35,11 +35,11 @@ export function monthsCard(books: BooksOnShow, store: Store): HTMLElement {
     }),
     ...closedWords(books),
     ...years.flatMap(({ year, corrections }) => {
-      const words = sayChange({ change: corrections }, currency);
+      const words = closingChangeText({ change: corrections }, currency);
       return words === '' ? [] : [el('p', { class: 'small' }, `${year} ${words}.`)];
     }),
     ...months.slice(-MONTHS).flatMap(({ month, since }) => {
-      const words = since === undefined ? '' : sayChange(since, currency);
+      const words = since === undefined ? '' : closingChangeText(since, currency);
       if (words === '') return [];
       return [el('p', { class: 'warning' }, el('strong', {}, `${month}: `), sentence(words))];
     }),
@@ -58,10 +58,10 @@ function amounts(
   { sales, costOfGoods, margin }: MoneySums,
   currency: CurrencyCode,
 ): readonly string[] {
-  return [sales, costOfGoods, margin].map((minor) => sayMoney(minor, currency));
+  return [sales, costOfGoods, margin].map((minor) => moneyText(minor, currency));
 }
 
-function closedWords({ months }: BooksOnShow): readonly HTMLElement[] {
+function closedWords({ months }: BooksSummary): readonly HTMLElement[] {
   const closed = months.filter(({ state }) => state === 'closed').slice(-MONTHS);
   if (closed.length === 0) return [];
   const words = closed.map(({ month, since }) => {
@@ -71,10 +71,12 @@ function closedWords({ months }: BooksOnShow): readonly HTMLElement[] {
   return [el('p', { class: 'small' }, `Closed: ${words.join(', ')}.`)];
 }
 
-function otherStock({ months, currency }: BooksOnShow): readonly HTMLElement[] {
+function otherStock({ months, currency }: BooksSummary): readonly HTMLElement[] {
   const lost = months.filter(({ otherStock: minor }) => minor !== 0).slice(-MONTHS);
   if (lost.length === 0) return [];
-  const words = lost.map(({ month, otherStock: minor }) => `${month} ${sayMoney(minor, currency)}`);
+  const words = lost.map(
+    ({ month, otherStock: minor }) => `${month} ${moneyText(minor, currency)}`,
+  );
   return [
     el(
       'p',
@@ -84,14 +86,14 @@ function otherStock({ months, currency }: BooksOnShow): readonly HTMLElement[] {
   ];
 }
 
-function ordersOf({ latest, older, currency }: BooksOnShow): HTMLElement {
+function ordersOf({ latest, older, currency }: BooksSummary): HTMLElement {
   return el(
     'details',
     { class: 'more' },
     el('summary', {}, 'By order, newest first'),
     el('ul', { class: 'stocks' }, ...latest.map((line) => saleItem(line, currency))),
     ...(older > 0
-      ? [el('p', { class: 'small' }, `${sayCount(older, 'older sale')}: save sales as CSV.`)]
+      ? [el('p', { class: 'small' }, `${countText(older, 'older sale')}: save sales as CSV.`)]
       : []),
   );
 }
@@ -104,12 +106,12 @@ function saleItem(
     'li',
     {},
     el('strong', {}, `Order ${order}`),
-    `, ${day}: sales ${sayMoney(sales, currency)}, cost ${sayMoney(cost, currency)}, margin ${sayMoney(margin, currency)}${sales > 0 ? ` (${sayShare(margin / sales)})` : ''}`,
+    `, ${day}: sales ${moneyText(sales, currency)}, cost ${moneyText(cost, currency)}, margin ${moneyText(margin, currency)}${sales > 0 ? ` (${shareText(margin / sales)})` : ''}`,
     el('p', { class: 'small' }, `${sentence(BASIS_WORDS[basis])}`),
   );
 }
 
-function closing({ next }: BooksOnShow, store: Store): HTMLElement {
+function closing({ next }: BooksSummary, store: Store): HTMLElement {
   if (next === undefined)
     return el('p', { class: 'small' }, 'Every month that is over and has sales is closed.');
   const { who, busy } = store.get();

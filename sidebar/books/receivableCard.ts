@@ -1,14 +1,14 @@
-import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
+import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import { AGES } from '../../shared/money/books/booksTypes.ts';
-import { sayCount } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
 
 /** What customers owe by age, what they paid too much, and the deposits that are held. */
-export function receivableCard({ receivable, currency }: BooksOnShow): HTMLElement {
+export function receivableCard({ receivable, currency }: BooksSummary): HTMLElement {
   const { open, byAge, total, overpaid, held, heldTotal } = receivable;
-  const money = (minor: number) => sayMoney(minor, currency);
+  const money = (minor: number) => moneyText(minor, currency);
   return el(
     'section',
     { class: 'card' },
@@ -24,7 +24,7 @@ export function receivableCard({ receivable, currency }: BooksOnShow): HTMLEleme
           el(
             'details',
             { class: 'more' },
-            el('summary', {}, sayCount(open.length, 'order')),
+            el('summary', {}, countText(open.length, 'order')),
             el(
               'ul',
               { class: 'stocks' },
@@ -33,7 +33,7 @@ export function receivableCard({ receivable, currency }: BooksOnShow): HTMLEleme
                   'li',
                   {},
                   el('strong', {}, `Order ${order}`),
-                  `${customer === '' ? '' : `, ${customer}`}: ${money(rest)} of ${money(all)} open, ${money(paid)} paid, ${sayCount(days, 'day')}`,
+                  `${customer === '' ? '' : `, ${customer}`}: ${money(rest)} of ${money(all)} open, ${money(paid)} paid, ${countText(days, 'day')}`,
                 ),
               ),
             ),

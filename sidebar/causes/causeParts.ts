@@ -1,7 +1,7 @@
-import { NOT_BY_HEAT, unreadWords } from '../../shared/outcomes/causes/causeWords.ts';
+import { NOT_BY_HEAT, unreadText } from '../../shared/outcomes/causes/causeText.ts';
 import type { RoundCauses } from '../../shared/outcomes/causes/roundCauses.ts';
 import type { RunCause } from '../../shared/outcomes/causes/runCauses.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 
@@ -14,7 +14,7 @@ export function causeParts(round: RoundCauses): readonly HTMLElement[] {
     ];
   const parts = [
     ...round.causes.map(causeCard),
-    ...unexplainedPart(round, 'unread', sentence(unreadWords(round))),
+    ...unexplainedPart(round, 'unread', sentence(unreadText(round))),
     ...unexplainedPart(round, 'unexplained', sentence(NOT_BY_HEAT)),
     ...unnamedPart(round),
   ];
@@ -64,7 +64,7 @@ function unnamedPart({ unnamed }: RoundCauses): readonly HTMLElement[] {
     el(
       'p',
       {},
-      `${sayCount(unnamed, 'bad piece')} with no defect named: correct the entry and say what is wrong, and a cause is looked for.`,
+      `${countText(unnamed, 'bad piece')} with no defect named: correct the entry and say what is wrong, and a cause is looked for.`,
     ),
   ];
 }

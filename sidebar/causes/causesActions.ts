@@ -1,5 +1,5 @@
-import type { CausesPayload } from '../../shared/commands/causeVerbs.ts';
-import type { CausesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
+import type { CausesPayload } from '../../shared/commands/causeCommands.ts';
+import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';
 
@@ -10,7 +10,7 @@ export async function openCauses(store: Store, asked: CausesPayload = {}): Promi
   store.set({ view: 'causes', causes, notice: { kind: 'done', texts: [readText(causes)] } });
 }
 
-function readText({ shown, insteadOf }: CausesOnShow): string {
+function readText({ shown, insteadOf }: CausesSummary): string {
   if (shown === undefined) return 'Pour log read: no round came out bad.';
   return insteadOf === undefined
     ? `${shown.label} read.`

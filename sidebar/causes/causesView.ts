@@ -1,5 +1,5 @@
-import type { CausesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { leaveTrials } from '../trials/trialActions.ts';
@@ -36,7 +36,7 @@ export function causesView(store: Store): HTMLElement {
   );
 }
 
-function bodyOf(causes: CausesOnShow, store: Store): readonly HTMLElement[] {
+function bodyOf(causes: CausesSummary, store: Store): readonly HTMLElement[] {
   const { shown } = causes;
   if (shown === undefined)
     return [
@@ -52,13 +52,13 @@ function bodyOf(causes: CausesOnShow, store: Store): readonly HTMLElement[] {
     el(
       'p',
       {},
-      `${shown.pattern}, ${shown.mold}: ${shown.good} of ${sayCount(shown.poured, 'piece')} good.`,
+      `${shown.pattern}, ${shown.mold}: ${shown.good} of ${countText(shown.poured, 'piece')} good.`,
     ),
     ...causeParts(shown),
   ];
 }
 
-function chooser({ rounds, shown }: CausesOnShow, store: Store): HTMLElement {
+function chooser({ rounds, shown }: CausesSummary, store: Store): HTMLElement {
   const isListed = rounds.some(({ row }) => row === shown?.row);
   const choices = shown === undefined || isListed ? rounds : [shown, ...rounds];
   const options = choices.map((one) => {

@@ -1,5 +1,5 @@
-import { type DayPayload, isReplan } from '../../shared/commands/dayVerbs.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { type DayPayload, isReplan } from '../../shared/commands/dayCommands.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';
 import type { DayOnShow } from './dayOnShow.ts';
@@ -53,13 +53,13 @@ function askedOf({ orders, firstDay, days }: DayOnShow): DayPayload {
 export async function planTheDay(store: Store): Promise<void> {
   const { day } = store.get();
   if (day === undefined) return;
-  const busy = `Planning ${sayCount(day.orders.length, 'order')}… A full week takes some seconds.`;
+  const busy = `Planning ${countText(day.orders.length, 'order')}… A full week takes some seconds.`;
   const answer = await work(store, busy, 'planDayFor', askedOf(day));
   if (answer === undefined) return;
   show(
     store,
     { answer, drawnDay: undefined },
-    `${sayCount(answer.plan.orders.length, 'order')} planned.`,
+    `${countText(answer.plan.orders.length, 'order')} planned.`,
   );
 }
 
@@ -82,7 +82,7 @@ export async function writeTheChecklist(store: Store): Promise<void> {
     ? await work(store, 'Giving the checklist its new times…', 'updateChecklist', {})
     : await work(store, 'Writing the checklist…', 'writeChecklist', askedOf(day));
   if (written === undefined) return;
-  const text = `${sayCount(written.lines, 'line')} on the sheet ${written.sheet}; ticks that were there stay.`;
+  const text = `${countText(written.lines, 'line')} on the sheet ${written.sheet}; ticks that were there stay.`;
   show(store, { form: { ...day.form, isFollowed: true } }, text);
 }
 

@@ -1,4 +1,4 @@
-import type { DayChoice } from '../../shared/commands/checklistVerbs.ts';
+import type { DayChoice } from '../../shared/commands/checklistCommands.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { chooseForDay, planTheDay } from './dayActions.ts';

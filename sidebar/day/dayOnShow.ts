@@ -1,5 +1,5 @@
-import type { DayForm } from '../../shared/commands/checklistVerbs.ts';
-import type { DayAnswer, ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
+import type { DayForm } from '../../shared/commands/checklistCommands.ts';
+import type { DayAnswer, ReplanAnswer } from '../../shared/commands/dayCommands.ts';
 
 /** The pour day as it is on show. */
 export interface DayOnShow {

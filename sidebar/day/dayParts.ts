@@ -1,18 +1,18 @@
-import { type DayAnswer, isReplan, type ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
+import { type DayAnswer, isReplan, type ReplanAnswer } from '../../shared/commands/dayCommands.ts';
 import {
-  bottleneckWords,
-  boundWords,
-  fitWords,
-  oneMoreWords,
-  outcomeWords,
+  bottleneckText,
+  boundTexts,
+  oneMoreText,
+  orderOutcomeText,
   plateSequences,
-} from '../../shared/day/checklist/dayWords.ts';
-import { replanWords } from '../../shared/day/checklist/replanWords.ts';
-import { savingWords } from '../../shared/day/checklist/savingWords.ts';
+  weekFitText,
+} from '../../shared/day/checklist/dayText.ts';
+import { replanTexts } from '../../shared/day/checklist/replanTexts.ts';
+import { savingText } from '../../shared/day/checklist/savingText.ts';
 import { taskText } from '../../shared/day/checklist/taskText.ts';
 import type { DayEntry } from '../../shared/day/planning/dayTimetable.ts';
-import { type DayFrame, dayOf, sayDay, sayDayClock } from '../../shared/words/dayMoment.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { type DayFrame, dayClockText, dayOf, dayText } from '../../shared/words/momentText.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 
@@ -32,12 +32,12 @@ export function fitPart(day: Day): readonly HTMLElement[] {
   const out = [...plan.unplanned, ...leftOut].map(
     ({ order, because }) => `Order ${order} is left out: ${sentence(because)}`,
   );
-  const ticked = isReplan(day) ? [...replanWords(day.plan), ...tickWords(day)] : [];
+  const ticked = isReplan(day) ? [...replanTexts(day.plan), ...tickWords(day)] : [];
   return [
-    el('p', { class: 'key' }, fitWords(plan, frameOf(day))),
+    el('p', { class: 'key' }, weekFitText(plan, frameOf(day))),
     ...(ticked.length === 0 ? [] : [list(ticked)]),
     ...(out.length === 0 ? [] : [list(out)]),
-    ...(changes.length === 0 ? [] : [list(changes.map(savingWords))]),
+    ...(changes.length === 0 ? [] : [list(changes.map(savingText))]),
   ];
 }
 
@@ -45,10 +45,10 @@ function tickWords({ untimed, ahead }: ReplanAnswer): readonly string[] {
   return [
     ...(untimed.length === 0
       ? []
-      : [`${sayCount(untimed.length, 'tick')} without a time, taken as done when planned.`]),
+      : [`${countText(untimed.length, 'tick')} without a time, taken as done when planned.`]),
     ...(ahead.length === 0
       ? []
-      : [`${sayCount(ahead.length, 'tick')} with a time still to come, taken as done now.`]),
+      : [`${countText(ahead.length, 'tick')} with a time still to come, taken as done now.`]),
   ];
 }
 
@@ -63,7 +63,7 @@ export function sequencePart(day: Day): HTMLElement {
         'li',
         {},
         el('strong', {}, `Order ${order.order}: `),
-        `${outcomeWords(order, frameOf(day))}.`,
+        `${orderOutcomeText(order, frameOf(day))}.`,
       ),
     ),
   );
@@ -81,8 +81,8 @@ export function platesPart({ plan }: Day): HTMLElement {
 /** How good the plan is, what is short, and what more of it would be worth. */
 export function limitsPart(day: Day): HTMLElement {
   const { plan, assumptions } = day;
-  const saves = isReplan(day) ? [] : day.saves.map(oneMoreWords);
-  return list([...boundWords(plan, frameOf(day)), bottleneckWords(plan), ...saves, ...assumptions]);
+  const saves = isReplan(day) ? [] : day.saves.map(oneMoreText);
+  return list([...boundTexts(plan, frameOf(day)), bottleneckText(plan), ...saves, ...assumptions]);
 }
 
 /** Everybody who has something to do, in the order of their names. */
@@ -100,14 +100,14 @@ export function personPart(day: Day, person: string): readonly HTMLElement[] {
     el(
       'tr',
       {},
-      el('th', { scope: 'row' }, sayDayClock(entry.from, system)),
+      el('th', { scope: 'row' }, dayClockText(entry.from, system)),
       el('td', {}, taskText(entry, facts.get(entry.order))),
     );
   return days.map((one) =>
     el(
       'table',
       { class: 'tasks' },
-      el('caption', {}, `${person}, ${sayDay(frameOf(day), one)}`),
+      el('caption', {}, `${person}, ${dayText(frameOf(day), one)}`),
       el('tbody', {}, ...own.filter(({ from }) => dayOf(from) === one).map(line)),
     ),
   );

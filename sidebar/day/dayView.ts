@@ -1,8 +1,8 @@
-import { isReplan } from '../../shared/commands/dayVerbs.ts';
+import { isReplan } from '../../shared/commands/dayCommands.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { pictureText } from '../../shared/pictures/pictureText.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
-import { dayOf } from '../../shared/words/dayMoment.ts';
+import { dayOf } from '../../shared/words/momentText.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
@@ -120,7 +120,7 @@ function timetableCard(
       'details',
       { class: 'more' },
       el('summary', {}, 'In words: the timetable'),
-      el('p', { class: 'small' }, pictureWords(picture)),
+      el('p', { class: 'small' }, pictureText(picture)),
     ),
   ]);
 }

@@ -1,4 +1,4 @@
-import type { CausesAnswer } from '../../shared/commands/causeVerbs.ts';
+import type { CausesAnswer } from '../../shared/commands/causeCommands.ts';
 import { causeParts } from '../causes/causeParts.ts';
 import { roundLine } from '../causes/roundLine.ts';
 import { el } from '../page/el.ts';

@@ -1,21 +1,24 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
 import { call } from '../page/call.ts';
 import { sentence } from '../page/sentence.ts';
 
-type Good<V extends Verb> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
+type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
 
 /**
  * Runs a dialog's page: asks the verb about what the dialog was opened for, draws the answer, and lets it be printed then.
  * The request stands behind the script in the page, so the page must be whole first.
  * @param draw - puts the answer into the page
  */
-export function openDialog<V extends Verb>(verb: V, draw: (answer: Good<V>) => void): void {
+export function openDialog<V extends CommandName>(verb: V, draw: (answer: Good<V>) => void): void {
   const start = () => void fill(verb, draw);
   if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', start);
   else start();
 }
 
-async function fill<V extends Verb>(verb: V, draw: (answer: Good<V>) => void): Promise<void> {
+async function fill<V extends CommandName>(
+  verb: V,
+  draw: (answer: Good<V>) => void,
+): Promise<void> {
   const print = document.getElementById('print');
   const main = document.querySelector('main');
   print?.addEventListener('click', () => window.print());
@@ -37,7 +40,7 @@ async function fill<V extends Verb>(verb: V, draw: (answer: Good<V>) => void): P
 }
 
 /** What the dialog was opened for; the verb checks what it gets. */
-function requestOf<V extends Verb>(): PayloadOf<V> {
+function requestOf<V extends CommandName>(): PayloadOf<V> {
   const text = document.getElementById('request')?.getAttribute('data-request') ?? '';
   return JSON.parse(decodeURIComponent(text)) as PayloadOf<V>; // checked by the verb
 }

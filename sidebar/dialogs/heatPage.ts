@@ -1,6 +1,6 @@
-import type { HeatPictures } from '../../shared/commands/verbs.ts';
+import type { HeatPictures } from '../../shared/commands/commands.ts';
 import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
-import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { el } from '../page/el.ts';
 import { drawFitting } from '../page/fitting.ts';
 import { sentence } from '../page/sentence.ts';
@@ -23,7 +23,7 @@ function partsOf({ heading, pictures, warnings, cautions }: HeatPictures): reado
         {},
         el('h2', {}, pictureTitle(picture)),
         el('div', { class: 'drawing' }),
-        el('p', {}, pictureWords(picture)),
+        el('p', {}, pictureText(picture)),
       ),
     ),
     el('section', {}, el('h2', {}, 'Reading the mold'), el('p', {}, READING_ADVICE)),

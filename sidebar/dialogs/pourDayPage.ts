@@ -1,8 +1,8 @@
-import type { DayPage } from '../../shared/commands/checklistVerbs.ts';
-import { isReplan } from '../../shared/commands/dayVerbs.ts';
-import { fitWords } from '../../shared/day/checklist/dayWords.ts';
+import type { DayPage } from '../../shared/commands/checklistCommands.ts';
+import { isReplan } from '../../shared/commands/dayCommands.ts';
+import { weekFitText } from '../../shared/day/checklist/dayText.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { pictureTitle } from '../../shared/pictures/pictureWords.ts';
+import { pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
 import {
   frameOf,
@@ -38,7 +38,7 @@ function partsOf({ shopName, day }: DayPage): readonly HTMLElement[] {
       'section',
       { class: 'timetable-page' },
       el('h1', {}, shopName === '' ? title : `${shopName}: ${title}`),
-      el('p', {}, fitWords(day.plan, frameOf(day))),
+      el('p', {}, weekFitText(day.plan, frameOf(day))),
       el(
         'p',
         { class: 'cautions' },

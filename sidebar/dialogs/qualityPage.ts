@@ -1,6 +1,6 @@
-import type { QualityAnswer } from '../../shared/commands/qualityVerbs.ts';
-import { askedWords } from '../../shared/outcomes/quality/qualityWords.ts';
-import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
+import { askedText } from '../../shared/outcomes/quality/qualityText.ts';
+import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { el } from '../page/el.ts';
 import { drawFitting } from '../page/fitting.ts';
 import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/qualityParts.ts';
@@ -18,7 +18,7 @@ function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
   const name = shopName === '' ? 'Quality' : `Quality: ${shopName}`;
   return [
     el('h1', {}, `${name}, ${day}`),
-    el('p', {}, `${askedWords(answer)}.`),
+    el('p', {}, `${askedText(answer)}.`),
     section('This week', weekPart(answer)),
     section('Signals', signalsPart(answer)),
     section('Worst of all', worstPart(answer)),
@@ -26,7 +26,7 @@ function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
     ...pictures.map((picture) =>
       section(pictureTitle(picture), [
         el('div', { class: 'drawing' }),
-        el('p', {}, pictureWords(picture)),
+        el('p', {}, pictureText(picture)),
       ]),
     ),
     ...missing.map((text) => el('p', {}, text)),

@@ -1,5 +1,5 @@
 import { POUR_LOG, TEAR_KEYS } from '../../shared/book/tables/pourLog.ts';
-import type { LogForm } from '../../shared/commands/logVerbs.ts';
+import type { LogForm } from '../../shared/commands/logCommands.ts';
 import {
   type FormKey,
   formUnit,

@@ -1,10 +1,10 @@
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
-import type { LogForm } from '../../shared/commands/logVerbs.ts';
+import type { LogForm } from '../../shared/commands/logCommands.ts';
 import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { openLog, sendLog, showPlan } from '../plan/actions.ts';
-import { correctionCard, sayEntry } from './correctionCard.ts';
+import { correctionCard, loggedEntryText } from './correctionCard.ts';
 import { logField } from './logField.ts';
 import { moreFields } from './moreFields.ts';
 import { runField } from './runField.ts';
@@ -66,7 +66,7 @@ function headingOf({ order, correction }: LogForm): string {
 
 function aboutCorrection({ correction }: LogForm): readonly HTMLElement[] {
   if (correction === undefined) return [];
-  const text = `${sayEntry(correction.entry)}. What you write becomes a new row; row ${correction.entry.row} stays on the sheet and counts nowhere.`;
+  const text = `${loggedEntryText(correction.entry)}. What you write becomes a new row; row ${correction.entry.row} stays on the sheet and counts nowhere.`;
   return [el('p', {}, text)];
 }
 

@@ -1,6 +1,6 @@
-import type { OutcomeLogged } from '../../shared/commands/logVerbs.ts';
+import type { OutcomeLogged } from '../../shared/commands/logCommands.ts';
 import type { PiecesChange } from '../../shared/log/piecesChanges.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { causeParts } from '../causes/causeParts.ts';
 import { openCauses } from '../causes/causesActions.ts';
 import { button, el } from '../page/el.ts';
@@ -20,7 +20,7 @@ export function loggedView(store: Store): HTMLElement {
     el(
       'p',
       {},
-      `${logged.good} of ${sayCount(logged.quantity, 'good piece')} logged so far. Status: ${logged.status === '' ? 'none' : logged.status}.`,
+      `${logged.good} of ${countText(logged.quantity, 'good piece')} logged so far. Status: ${logged.status === '' ? 'none' : logged.status}.`,
     ),
     ...causesOf(logged),
     ...changesOf(logged.changes),

@@ -1,5 +1,5 @@
 import { TEAR_KEYS, TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
-import type { LogForm } from '../../shared/commands/logVerbs.ts';
+import type { LogForm } from '../../shared/commands/logCommands.ts';
 import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';

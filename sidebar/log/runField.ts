@@ -1,5 +1,5 @@
-import type { LogForm } from '../../shared/commands/logVerbs.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import type { LogForm } from '../../shared/commands/logCommands.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { typeInto } from '../plan/actions.ts';
@@ -14,7 +14,7 @@ export function runField(form: LogForm, store: Store): HTMLElement {
     el(
       'option',
       { value: run },
-      rounds === 0 ? `${run}, nothing logged yet` : `${run}, ${sayCount(rounds, 'row')} logged`,
+      rounds === 0 ? `${run}, nothing logged yet` : `${run}, ${countText(rounds, 'row')} logged`,
     ),
   );
   const select = el('select', inputLooks('run', store), ...options);

@@ -1,10 +1,10 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
 
 /**
  * Calls a verb of the workbook.
  * @throws Error (as a rejection) with one sentence when the call fails or its answer cannot be read
  */
-export function call<V extends Verb>(verb: V, payload: PayloadOf<V>): Promise<AnswerOf<V>> {
+export function call<V extends CommandName>(verb: V, payload: PayloadOf<V>): Promise<AnswerOf<V>> {
   return new Promise((resolve, reject) => {
     const runner = google.script.run
       .withSuccessHandler((answer) => {

@@ -1,4 +1,4 @@
-import type { Verb } from '../../shared/commands/verbs.ts';
+import type { CommandName } from '../../shared/commands/commands.ts';
 
 /** The part of the platform's page API that the pages use; what passes is JSON and is checked by `call`. */
 declare global {
@@ -6,7 +6,7 @@ declare global {
     type Runner = {
       withSuccessHandler(handler: (answer: unknown) => void): Runner;
       withFailureHandler(handler: (error: Error) => void): Runner;
-    } & { readonly [V in Verb]: (payload: unknown) => void };
+    } & { readonly [V in CommandName]: (payload: unknown) => void };
 
     const run: Runner;
     const host: { close(): void };

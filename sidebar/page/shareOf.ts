@@ -1,6 +1,6 @@
-import { sayShare } from '../../shared/words/say.ts';
+import { shareText } from '../../shared/words/quantityText.ts';
 
 /** A share in per cent; figure and sign stay on one line. */
 export function shareOf(share: number): string {
-  return sayShare(share).replace(' ', '\u00a0');
+  return shareText(share).replace(' ', '\u00a0');
 }

@@ -1,11 +1,11 @@
-import type { LogForm, OutcomeLogged } from '../../shared/commands/logVerbs.ts';
-import type { TraceAnswer, UseForm } from '../../shared/commands/stockVerbs.ts';
+import type { LogForm, OutcomeLogged } from '../../shared/commands/logCommands.ts';
+import type { TraceAnswer, UseForm } from '../../shared/commands/stockCommands.ts';
 import type { RunningTimer, TimerChoice } from '../../shared/day/timers/timer.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
-import type { BooksOnShow } from '../../shared/money/books/booksOnShow.ts';
-import type { StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
-import type { CausesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
-import type { QualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
+import type { StockSummary } from '../../shared/money/stock/stockSummary.ts';
+import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
+import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import type { PlanResult } from '../../shared/plan/plan.ts';
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import type { DayOnShow } from '../day/dayOnShow.ts';
@@ -55,13 +55,13 @@ export interface PageState {
   readonly use: UseForm | undefined;
   /** Amounts as typed, by their fields. */
   readonly amounts: Readonly<Record<string, string>>;
-  readonly stock: StockOnShow | undefined;
+  readonly stock: StockSummary | undefined;
   /** Lot, order or run as typed, and what was found for the one asked last. */
   readonly lotName: string;
   readonly trace: TraceAnswer | undefined;
   readonly quote: QuoteOnShow | undefined;
-  readonly quality: QualityOnShow | undefined;
-  readonly books: BooksOnShow | undefined;
+  readonly quality: QualitySummary | undefined;
+  readonly books: BooksSummary | undefined;
   readonly day: DayOnShow | undefined;
   /** Those that run; undefined where the workbook did not tell. */
   readonly timers: readonly RunningTimer[] | undefined;
@@ -70,7 +70,7 @@ export interface PageState {
     | { readonly order: string; readonly choices: readonly TimerChoice[] }
     | undefined;
   /** What went wrong in the round asked about last. */
-  readonly causes: CausesOnShow | undefined;
+  readonly causes: CausesSummary | undefined;
 }
 
 export const FIRST_STATE: PageState = {

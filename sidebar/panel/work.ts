@@ -1,20 +1,20 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
 import { FORM_KEYS } from '../../shared/log/formFields.ts';
 import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
 import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { call } from '../page/call.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from './store.ts';
 
-type Good<V extends Verb> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
+type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
 
 /**
  * Calls a verb, once at a time, and shows that it runs. A refusal or a failure becomes a notice; nothing typed is touched.
  * @returns the answer, or undefined when there is none or the page was busy already
  */
-export async function work<V extends Verb>(
+export async function work<V extends CommandName>(
   store: Store,
   busy: string,
   verb: V,
@@ -44,7 +44,7 @@ function refusalTexts(store: Store, problems: readonly Problem[]): readonly stri
   return [
     ...(atFields === 0
       ? []
-      : [`${sayCount(atFields, 'field')} of the form; each says what it needs.`]),
+      : [`${countText(atFields, 'field')} of the form; each says what it needs.`]),
     ...others.map(({ text }) => sentence(text)),
   ];
 }

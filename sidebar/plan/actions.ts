@@ -1,4 +1,4 @@
-import type { OutcomeLogged } from '../../shared/commands/logVerbs.ts';
+import type { OutcomeLogged } from '../../shared/commands/logCommands.ts';
 import { clockField } from '../page/clockField.ts';
 import { type Draft, keepDraft, keptDraft } from '../panel/draft.ts';
 import type { Store } from '../panel/store.ts';

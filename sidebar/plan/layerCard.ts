@@ -1,16 +1,16 @@
 import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/plan.ts';
 import type { LayerBands } from '../../shared/plan/uncertainty/heatDetail.ts';
-import { widestSentence } from '../../shared/plan/uncertainty/widestSentence.ts';
+import { widestText } from '../../shared/plan/uncertainty/widestSentence.ts';
 import {
-  sayCount,
-  sayDuration,
-  sayGrams,
-  sayShare,
-  sayStopwatch,
-  sayTemperature,
-  sayVolume,
-} from '../../shared/words/say.ts';
-import { sayTemperatureBand, sayTimeBand } from '../../shared/words/sayCertainty.ts';
+  countText,
+  durationText,
+  gramsText,
+  shareText,
+  stopwatchText,
+  temperatureText,
+  volumeText,
+} from '../../shared/words/quantityText.ts';
+import { temperatureBandText, timeBandText } from '../../shared/words/rangeText.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
@@ -25,9 +25,9 @@ export function layerCard(layer: LayerPlan, plan: OrderPlan): HTMLElement {
     el('h2', {}, `Layer ${layer.order}: ${layer.layer}`),
     facts([
       ['Cups', String(layer.cups)],
-      ['In each cup', `${sayGrams(layer.cupMass)} (${sayVolume(layer.cupVolume, system)})`],
-      ['Fill to', sayShare(layer.fillMark)],
-      ['Cup at', sayTemperature(layer.pourTemperature, system)],
+      ['In each cup', `${gramsText(layer.cupMass)} (${volumeText(layer.cupVolume, system)})`],
+      ['Fill to', shareText(layer.fillMark)],
+      ['Cup at', temperatureText(layer.pourTemperature, system)],
       ['Pour it', windowText(layer, plan, bands)],
       ...timingOf(layer, plan, bands),
       ['Sets', openText(layer, bands)],
@@ -43,7 +43,7 @@ function timingOf(layer: LayerPlan, plan: OrderPlan, bands: LayerBands | undefin
   const start: Fact[] =
     run.wait === undefined
       ? []
-      : [['First cavity at', `${sayStopwatch(run.firstAt)} on the stopwatch`]];
+      : [['First cavity at', `${stopwatchText(run.firstAt)} on the stopwatch`]];
   const wait: Fact[] = run.wait === undefined ? [] : [['Each cavity waits', waitText(run.wait)]];
   const joint: Fact[] =
     seam === undefined
@@ -51,15 +51,15 @@ function timingOf(layer: LayerPlan, plan: OrderPlan, bands: LayerBands | undefin
       : [
           [
             'Meets it at',
-            `${sayTemperature(seam.contactTemperature, plan.system)}${brackets(sayTemperatureBand(bands?.contact, plan.system))}, ${seam.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
+            `${temperatureText(seam.contactTemperature, plan.system)}${brackets(temperatureBandText(bands?.contact, plan.system))}, ${seam.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
           ],
         ];
   return [...start, ...wait, ...joint];
 }
 
 function waitText({ shortest, longest }: NonNullable<LayerPlan['run']['wait']>): string {
-  const most = sayDuration(longest, 'up');
-  return shortest === longest ? most : `${sayDuration(shortest, 'down')} to ${most}`;
+  const most = durationText(longest, 'up');
+  return shortest === longest ? most : `${durationText(shortest, 'down')} to ${most}`;
 }
 
 /** Rounded so that the window never opens wider than it is. */
@@ -68,16 +68,16 @@ function windowText({ window }: LayerPlan, plan: OrderPlan, bands: LayerBands | 
     return plan.plate.kind === 'reachable' ? 'when the mold top is hot' : 'first';
   if (window.kind === 'none')
     return `${window.why === 'stays soft' ? 'would mix in' : 'will not bond'}: ${window.because}`;
-  const earliest = `${sayDuration(window.earliest, 'up')}${brackets(sayTimeBand(bands?.earliest))}`;
+  const earliest = `${durationText(window.earliest, 'up')}${brackets(timeBandText(bands?.earliest))}`;
   if (window.kind === 'from') return `${earliest} or more after the layer below`;
-  const latest = `${sayDuration(window.latest, 'down')}${brackets(sayTimeBand(bands?.latest))}`;
+  const latest = `${durationText(window.latest, 'down')}${brackets(timeBandText(bands?.latest))}`;
   return `${earliest} to ${latest} after the layer below`;
 }
 
 function openText({ openTime }: LayerPlan, bands: LayerBands | undefined): string {
   return openTime.kind === 'stays open'
     ? 'not while the mold is hot'
-    : `in about ${sayDuration(openTime.seconds)}${brackets(sayTimeBand(bands?.open))}`;
+    : `in about ${durationText(openTime.seconds)}${brackets(timeBandText(bands?.open))}`;
 }
 
 function brackets(band: string): string {
@@ -89,7 +89,7 @@ function certaintyOf(bands: LayerBands | undefined): readonly HTMLElement[] {
   const widest = bands?.latest?.widest ?? bands?.earliest?.widest ?? bands?.open.widest;
   return widest === undefined
     ? []
-    : [el('p', { class: 'small' }, `Brackets hold nine of ten draws. ${widestSentence(widest)}`)];
+    : [el('p', { class: 'small' }, `Brackets hold nine of ten draws. ${widestText(widest)}`)];
 }
 
 function doseItem(dose: DosePlan): HTMLElement {
@@ -101,10 +101,10 @@ function doseItem(dose: DosePlan): HTMLElement {
 function doseText({ measure, mass }: DosePlan): string {
   switch (measure.kind) {
     case 'drops':
-      return sayCount(measure.drops, 'drop');
+      return countText(measure.drops, 'drop');
     case 'powder':
-      return `${sayGrams(mass)} (${measure.spoons})`;
+      return `${gramsText(mass)} (${measure.spoons})`;
     case 'scale':
-      return sayGrams(mass);
+      return gramsText(mass);
   }
 }

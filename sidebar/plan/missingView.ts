@@ -1,4 +1,4 @@
-import type { Missing } from '../../shared/book/gaps.ts';
+import type { Missing } from '../../shared/book/missingCells.ts';
 import type { PlanResult } from '../../shared/plan/plan.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';

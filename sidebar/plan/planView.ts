@@ -1,6 +1,6 @@
+import { piecesEvidenceText } from '../../shared/plan/piecesEvidenceText.ts';
 import type { OrderPlan, PlanResult, Warning } from '../../shared/plan/plan.ts';
-import { sayEvidence } from '../../shared/plan/sayEvidence.ts';
-import { sayCount, sayShare } from '../../shared/words/say.ts';
+import { countText, shareText } from '../../shared/words/quantityText.ts';
 import { openBooks } from '../books/booksActions.ts';
 import { openCauses } from '../causes/causesActions.ts';
 import { openDay } from '../day/dayActions.ts';
@@ -117,9 +117,9 @@ function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
     el(
       'p',
       {},
-      `${sayCount(pieces.rounds, 'round')} of ${pieces.perRound}, for ${quantity} good (chance ${sayShare(pieces.attained)}).`,
+      `${countText(pieces.rounds, 'round')} of ${pieces.perRound}, for ${quantity} good (chance ${shareText(pieces.attained)}).`,
     ),
-    el('p', { class: 'small' }, sayEvidence(pieces)),
+    el('p', { class: 'small' }, piecesEvidenceText(pieces)),
   );
 }
 

@@ -1,7 +1,7 @@
 import { heatUpLine, READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
 import type { OrderPlan } from '../../shared/plan/plan.ts';
 import { plateOnText } from '../../shared/plan/plateOnText.ts';
-import { sayTemperature } from '../../shared/words/say.ts';
+import { temperatureText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
@@ -21,10 +21,10 @@ export function plateCard(plan: OrderPlan): HTMLElement {
     { class: 'card' },
     el('h2', {}, `Plate: ${plate.plate}`),
     facts([
-      ['Set to', sayTemperature(plate.setting, system)],
+      ['Set to', temperatureText(plate.setting, system)],
       ['Switch on at', plateOnText(plan, plate)],
-      ['Mold top must read', sayTemperature(plate.topTarget, system, 'up')],
-      ['Water boils here at', sayTemperature(plate.boilingPoint, system)],
+      ['Mold top must read', temperatureText(plate.topTarget, system, 'up')],
+      ['Water boils here at', temperatureText(plate.boilingPoint, system)],
     ]),
     el('p', {}, 'A dial at its mark is not yet a hot mold.'),
     el('p', { class: 'small' }, heatUpLine(plan, plate)),

@@ -1,18 +1,18 @@
 import type { OrderPlan } from '../../shared/plan/plan.ts';
 import {
-  sayCount,
-  sayDuration,
-  sayGrams,
-  sayShare,
-  sayTemperature,
-  sayVolume,
-} from '../../shared/words/say.ts';
-import { sayTimeBand } from '../../shared/words/sayCertainty.ts';
+  countText,
+  durationText,
+  gramsText,
+  shareText,
+  temperatureText,
+  volumeText,
+} from '../../shared/words/quantityText.ts';
+import { timeBandText } from '../../shared/words/rangeText.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 
 function cupBand({ detail }: OrderPlan): string {
-  const band = sayTimeBand(detail?.cupTime);
+  const band = timeBandText(detail?.cupTime);
   return band === '' ? '' : ` (${band})`;
 }
 
@@ -26,27 +26,27 @@ export function workCard(plan: OrderPlan): HTMLElement {
     facts([
       [
         'Plastisol',
-        `${sayVolume(plan.plastisolVolume, system)} (${sayGrams(plan.plastisolMass)}) in ${sayCount(plan.cups, 'cup')}`,
+        `${volumeText(plan.plastisolVolume, system)} (${gramsText(plan.plastisolMass)}) in ${countText(plan.cups, 'cup')}`,
       ],
       [
         'Cook each cup',
-        `about ${sayDuration(plan.cookTime)} in ${sayCount(plan.cookBursts, 'burst')}, to ${sayTemperature(plan.cookTemperature, system)}`,
+        `about ${durationText(plan.cookTime)} in ${countText(plan.cookBursts, 'burst')}, to ${temperatureText(plan.cookTemperature, system)}`,
       ],
       [
         'Heat behind a cup',
-        `${sayShare(plan.heatUsed)} of what it bears, ${sayCount(plan.heatings, 'heating')}`,
+        `${shareText(plan.heatUsed)} of what it bears, ${countText(plan.heatings, 'heating')}`,
       ],
-      ['Never above', sayTemperature(plan.hardStop, system, 'down')],
-      ['Back to heat below', sayTemperature(plan.lowestPour, system, 'up')],
+      ['Never above', temperatureText(plan.hardStop, system, 'down')],
+      ['Back to heat below', temperatureText(plan.lowestPour, system, 'up')],
       [
         'A cup pours',
-        `${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} in ${sayDuration(plan.cupTime, 'down')}${cupBand(plan)}`,
+        `${countText(plan.cavitiesPerCup, 'cavity', 'cavities')} in ${durationText(plan.cupTime, 'down')}${cupBand(plan)}`,
       ],
       [
         'Demold below',
-        `${sayTemperature(plan.demoldTemperature, system)}, after about ${sayDuration(plan.coolTime)}`,
+        `${temperatureText(plan.demoldTemperature, system)}, after about ${durationText(plan.coolTime)}`,
       ],
-      ['Work', sayDuration(plan.minutesOfWork * 60)],
+      ['Work', durationText(plan.minutesOfWork * 60)],
     ]),
   );
 }

@@ -1,5 +1,5 @@
-import type { QualityPayload } from '../../shared/commands/qualityVerbs.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import type { QualityPayload } from '../../shared/commands/qualityCommands.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';
 
@@ -11,7 +11,7 @@ export async function openQuality(store: Store, change: QualityPayload = {}): Pr
   const texts = [
     quality.molds.length === 0
       ? 'Log read: no round is logged yet.'
-      : `Log read: ${sayCount(quality.rounds, 'round')}.`,
+      : `Log read: ${countText(quality.rounds, 'round')}.`,
   ];
   store.set({ view: 'quality', quality, notice: { kind: 'done', texts } });
 }

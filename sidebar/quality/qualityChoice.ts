@@ -1,5 +1,5 @@
-import type { QualityPayload } from '../../shared/commands/qualityVerbs.ts';
-import type { QualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import type { QualityPayload } from '../../shared/commands/qualityCommands.ts';
+import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { openQuality } from './qualityActions.ts';
@@ -11,7 +11,7 @@ interface Option {
 
 /** Which rounds to look at, and what a point of the chart is. */
 export function qualityChoice(
-  { molds, patterns, asked }: QualityOnShow,
+  { molds, patterns, asked }: QualitySummary,
   store: Store,
 ): HTMLElement {
   const { mold = '', pattern = '', points } = asked;

@@ -1,21 +1,21 @@
-import type { QualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import {
   NO_WORST,
-  sayPercent,
-  trendWords,
+  percentText,
+  trendText,
   weekWords,
   worstWords,
-} from '../../shared/outcomes/quality/qualityWords.ts';
+} from '../../shared/outcomes/quality/qualityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 
 /** Parts that the panel and the printed page share; a signal is listed with the newest first. */
-export function weekPart(quality: QualityOnShow): readonly HTMLElement[] {
+export function weekPart(quality: QualitySummary): readonly HTMLElement[] {
   const { key, text } = weekWords(quality);
   return [el('p', { class: 'key' }, key), el('p', {}, text)];
 }
 
-export function signalsPart({ pictures }: QualityOnShow): readonly HTMLElement[] {
+export function signalsPart({ pictures }: QualitySummary): readonly HTMLElement[] {
   const charts = pictures.flatMap((picture) =>
     picture.kind === 'share-chart' || picture.kind === 'weight-chart' ? [picture] : [],
   );
@@ -41,7 +41,7 @@ export function signalsPart({ pictures }: QualityOnShow): readonly HTMLElement[]
   ];
 }
 
-export function worstPart({ worst }: QualityOnShow): readonly HTMLElement[] {
+export function worstPart({ worst }: QualitySummary): readonly HTMLElement[] {
   if (worst.length === 0) return [el('p', {}, NO_WORST)];
   const items = worst.map((group) => {
     const { name, evidence } = worstWords(group);
@@ -57,7 +57,7 @@ export function worstPart({ worst }: QualityOnShow): readonly HTMLElement[] {
   ];
 }
 
-export function weeksPart(quality: QualityOnShow): readonly HTMLElement[] {
+export function weeksPart(quality: QualitySummary): readonly HTMLElement[] {
   const head = ['Week of', 'Poured', 'Good', 'Share'].map((text) =>
     el('th', { scope: 'col' }, text),
   );
@@ -70,11 +70,11 @@ export function weeksPart(quality: QualityOnShow): readonly HTMLElement[] {
         el('th', { scope: 'row' }, from),
         el('td', {}, String(poured)),
         el('td', {}, String(good)),
-        el('td', {}, poured === 0 ? '–' : sayPercent(good / poured)),
+        el('td', {}, poured === 0 ? '–' : percentText(good / poured)),
       ),
     );
   return [
-    el('p', {}, trendWords(quality)),
+    el('p', {}, trendText(quality)),
     el(
       'table',
       { class: 'money figures' },

@@ -1,7 +1,7 @@
-import type { QualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
-import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
@@ -51,7 +51,7 @@ function emptyText(): HTMLElement {
   );
 }
 
-function bodyOf(quality: QualityOnShow, store: Store): readonly HTMLElement[] {
+function bodyOf(quality: QualitySummary, store: Store): readonly HTMLElement[] {
   return [
     qualityChoice(quality, store),
     card('This week', weekPart(quality)),
@@ -74,7 +74,7 @@ function pictureCard(picture: Picture): HTMLElement {
       'details',
       { class: 'more' },
       el('summary', {}, `In words: ${pictureTitle(picture)}`),
-      el('p', { class: 'small' }, pictureWords(picture)),
+      el('p', { class: 'small' }, pictureText(picture)),
     ),
   ]);
 }

@@ -1,4 +1,4 @@
-import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteCommands.ts';
 import { PRICING_KEYS, type QuoteKey } from '../../shared/money/quote/quoteFields.ts';
 import { keepDraft, keptDraft } from '../panel/draft.ts';
 import type { Store } from '../panel/store.ts';

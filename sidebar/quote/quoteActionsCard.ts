@@ -1,5 +1,5 @@
-import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { printIt, readFacts, takeQuote } from './quoteActions.ts';
@@ -32,7 +32,7 @@ function quotedButtons(
     () => void printIt(store),
   );
   if (accepted !== undefined || notQuotable !== undefined) return [print];
-  const label = `The customer accepts ${quote}: ${sayMoney(total, currency)}`;
+  const label = `The customer accepts ${quote}: ${moneyText(total, currency)}`;
   const isDead = isOff || isExpired;
   return [print, button({ id: 'accept', label, isOff: isDead }, () => void takeQuote(store))];
 }
@@ -64,10 +64,10 @@ function statusOf({ form }: QuoteOnShow, change: string): readonly HTMLElement[]
     lines.push(
       quoted.total === undefined
         ? `Quote ${quoted.quote} is not in Quotes: it cannot be printed or accepted here.`
-        : `Quote ${quoted.quote} of ${quoted.quotedOn}: ${sayMoney(quoted.total, currency)} in all, ${quoted.isExpired ? 'expired on' : 'valid until'} ${quoted.validUntil}.`,
+        : `Quote ${quoted.quote} of ${quoted.quotedOn}: ${moneyText(quoted.total, currency)} in all, ${quoted.isExpired ? 'expired on' : 'valid until'} ${quoted.validUntil}.`,
     );
   if (accepted !== undefined) {
-    const price = accepted.price === undefined ? '' : ` at ${sayMoney(accepted.price, currency)}`;
+    const price = accepted.price === undefined ? '' : ` at ${moneyText(accepted.price, currency)}`;
     lines.push(`Accepted on ${accepted.on}${price}.`);
   }
   if (change !== '') lines.push(change);

@@ -1,11 +1,11 @@
 import type { CurrencyCode } from '../../shared/book/currency.ts';
-import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import type { CostLine } from '../../shared/money/cost/costLine.ts';
 import type { Price } from '../../shared/money/price/price.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import { formatPlain } from '../../shared/units/format.ts';
-import { sayCount } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { moneyTable } from '../books/moneyTable.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
@@ -46,7 +46,7 @@ function marginParts(price: Price, { shop }: QuoteFacts): readonly HTMLElement[]
   const low = margin === undefined || margin < shop.targetMargin - 5e-4;
   const warning =
     gain < 0
-      ? `This is ${sayMoney(-gain, currency)} below the cost.`
+      ? `This is ${moneyText(-gain, currency)} below the cost.`
       : low
         ? `Under the target margin of ${shareOf(shop.targetMargin)}.`
         : '';
@@ -55,7 +55,7 @@ function marginParts(price: Price, { shop }: QuoteFacts): readonly HTMLElement[]
     el(
       'p',
       {},
-      `${sayMoney(gain, currency)} of ${sayMoney(net, currency)} kept${markup === undefined ? '' : `, a markup of ${shareOf(markup)}`}.`,
+      `${moneyText(gain, currency)} of ${moneyText(net, currency)} kept${markup === undefined ? '' : `, a markup of ${shareOf(markup)}`}.`,
     ),
     ...(warning === '' ? [] : [el('p', { class: 'warning' }, warning)]),
   ];
@@ -67,15 +67,15 @@ function costParts({ cost, quantity, pieces, matching }: QuoteFacts): readonly H
     el(
       'p',
       {},
-      `It costs ${sayMoney(total, currency)}, ${sayMoney(Math.round(perGood), currency)} for each of ${quantity}: ${sayCount(pieces.toPour, 'piece')} poured in ${sayCount(pieces.rounds, 'round')}${matching === 'new pattern' ? ', colors matched first' : ''}.`,
+      `It costs ${moneyText(total, currency)}, ${moneyText(Math.round(perGood), currency)} for each of ${quantity}: ${countText(pieces.toPour, 'piece')} poured in ${countText(pieces.rounds, 'round')}${matching === 'new pattern' ? ', colors matched first' : ''}.`,
     ),
     el(
       'details',
       { class: 'more' },
       el('summary', {}, 'The cost line by line'),
       moneyTable({
-        rows: lines.map((line) => [lineLabel(line, currency), sayMoney(line.minor, currency)]),
-        sums: [['Cost', sayMoney(total, currency)]],
+        rows: lines.map((line) => [lineLabel(line, currency), moneyText(line.minor, currency)]),
+        sums: [['Cost', moneyText(total, currency)]],
       }),
     ),
   ];

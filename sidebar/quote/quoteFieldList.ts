@@ -1,5 +1,5 @@
 import { ORDERS } from '../../shared/book/tables/orders.ts';
-import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import {
   AIM_KINDS,
   type GoodsKey,

@@ -1,10 +1,10 @@
-import { EXCISE_SOURCE, exciseWords } from '../../shared/money/excise/exciseWords.ts';
+import { EXCISE_SOURCE, exciseText } from '../../shared/money/excise/exciseText.ts';
 import type { Price } from '../../shared/money/price/price.ts';
-import { breakWords } from '../../shared/money/price/priceBreaks.ts';
+import { breakText } from '../../shared/money/price/priceBreaks.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuotePrices } from '../../shared/money/quote/quotePrices.ts';
-import { sayShare } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { shareText } from '../../shared/words/quantityText.ts';
 import { moneyTable } from '../books/moneyTable.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
@@ -20,7 +20,7 @@ export function priceKey(quote: QuoteOnShow): readonly HTMLElement[] {
   const { price } = priced.prices;
   if (price.kind === 'no price')
     return [el('p', { class: 'warning' }, sentence(`No price: ${price.because}`))];
-  const money = (minor: number) => sayMoney(minor, price.currency);
+  const money = (minor: number) => moneyText(minor, price.currency);
   const { accepted } = quote.form;
   if (accepted?.price !== undefined)
     return [
@@ -54,12 +54,12 @@ function emptyPrice({ form, values }: QuoteOnShow): readonly HTMLElement[] {
 
 function priceBox(price: Price, { shop }: QuoteFacts): HTMLElement {
   const { currency, excise } = price;
-  const money = (minor: number) => sayMoney(minor, currency);
+  const money = (minor: number) => moneyText(minor, currency);
   const sums = [
     ['Total', money(price.total)],
     ...(price.deposit === 0
       ? []
-      : [[`Deposit ${sayShare(shop.depositShare)}`, money(price.deposit)]]),
+      : [[`Deposit ${shareText(shop.depositShare)}`, money(price.deposit)]]),
   ];
   const lines = price.lines.map(({ label, minor }) => [label, money(minor)]);
   return el(
@@ -70,7 +70,7 @@ function priceBox(price: Price, { shop }: QuoteFacts): HTMLElement {
     el('p', { class: 'small' }, `All amounts in ${currency}.`),
     ...(excise.reason === 'off'
       ? []
-      : [el('p', { class: 'small' }, `${exciseWords(excise, currency)}.`)]),
+      : [el('p', { class: 'small' }, `${exciseText(excise, currency)}.`)]),
     ...(excise.reason === 'taxable' ? [el('p', { class: 'small' }, EXCISE_SOURCE)] : []),
   );
 }
@@ -81,13 +81,13 @@ function breaksCard({ breaks }: QuotePrices): readonly HTMLElement[] {
     price.kind === 'price'
       ? [
           String(quantity),
-          sayMoney(price.perPiece, price.currency),
-          sayMoney(price.subtotal, price.currency),
+          moneyText(price.perPiece, price.currency),
+          moneyText(price.subtotal, price.currency),
         ]
       : [String(quantity), 'none', ''],
   );
   const odd = breaks.flatMap((one) => {
-    const words = breakWords(one);
+    const words = breakText(one);
     const reason = one.price.kind === 'price' ? words : one.price.because;
     return reason === '' ? [] : [`${one.quantity}: ${reason}.`];
   });

@@ -1,4 +1,4 @@
-import type { QuoteForm } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuoteKey, QuoteValues } from '../../shared/money/quote/quoteFields.ts';

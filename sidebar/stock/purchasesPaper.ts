@@ -1,11 +1,11 @@
-import type { PurchasesAnswer } from '../../shared/commands/stockVerbs.ts';
+import type { PurchasesAnswer } from '../../shared/commands/stockCommands.ts';
 import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
-import { sayCount } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
-import { reasonWords } from './purchaseWords.ts';
-import { sayAmount } from './stockWords.ts';
+import { purchaseReasonText } from './purchaseReasonText.ts';
+import { packAmountText } from './stockText.ts';
 
 /** The purchase list as it is printed: a table for each supplier, with a box to tick. */
 export function purchasesPaper(answer: PurchasesAnswer): readonly HTMLElement[] {
@@ -13,7 +13,7 @@ export function purchasesPaper(answer: PurchasesAnswer): readonly HTMLElement[] 
   const { lines, total, unpriced } = purchases;
   const suppliers = [...new Set(lines.map(({ supplier }) => supplier))];
   const unknown =
-    unpriced === 0 ? '' : ` ${sayCount(unpriced, 'line')} without a price not counted.`;
+    unpriced === 0 ? '' : ` ${countText(unpriced, 'line')} without a price not counted.`;
   return [
     el('h1', {}, 'Purchase list'),
     el('p', {}, [shopName, date, `amounts in ${currency}`].filter((one) => one !== '').join(', ')),
@@ -33,7 +33,7 @@ export function purchasesPaper(answer: PurchasesAnswer): readonly HTMLElement[] 
           el(
             'p',
             { class: 'total' },
-            `Together ${sayMoney(total, currency)} at the prices in the book.${unknown}`,
+            `Together ${moneyText(total, currency)} at the prices in the book.${unknown}`,
           ),
         ]),
     ...notesOf(answer),
@@ -73,15 +73,15 @@ function supplierPart(supplier: string, { purchases, currency }: PurchasesAnswer
 function lineRow(line: PurchaseLine, currency: PurchasesAnswer['currency']): HTMLElement {
   const { material, packs, packSize, unit, money, noPacks } = line;
   const pack =
-    noPacks === undefined ? `${packs} × ${sayAmount(packSize ?? 0, unit)}` : sentence(noPacks);
+    noPacks === undefined ? `${packs} × ${packAmountText(packSize ?? 0, unit)}` : sentence(noPacks);
   return el(
     'tr',
     {},
     el('td', { class: 'tick' }, '☐'),
     el('th', { scope: 'row' }, material),
     el('td', {}, pack),
-    el('td', {}, money === undefined ? 'not known' : sayMoney(money, currency)),
-    el('td', {}, sentence(reasonWords(line))),
+    el('td', {}, money === undefined ? 'not known' : moneyText(money, currency)),
+    el('td', {}, sentence(purchaseReasonText(line))),
   );
 }
 

@@ -1,9 +1,9 @@
-import type { UseForm, UsePosted } from '../../shared/commands/stockVerbs.ts';
+import type { UseForm, UsePosted } from '../../shared/commands/stockCommands.ts';
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseReason } from '../../shared/money/stock/runUse.ts';
 import type { LoggedRun } from '../../shared/money/stock/unpostedRuns.ts';
 import { formatPlain } from '../../shared/units/format.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';
@@ -56,7 +56,7 @@ function postedTexts({ posted, rows, use, negative }: UsePosted): readonly strin
   const place =
     rows.length === 1 ? `row ${rows[0]}` : `rows ${rows[0]} to ${rows[rows.length - 1]}`;
   return [
-    `${sayCount(rows.length, 'row')} of run ${use.run} written to Stock moves, ${place}.`,
+    `${countText(rows.length, 'row')} of run ${use.run} written to Stock moves, ${place}.`,
     ...negative.map((text) => `Stock moves, ${sentence(text)}`),
   ];
 }
@@ -75,7 +75,7 @@ export async function findLot(store: Store): Promise<void> {
   const trace = await work(store, 'Looking for it…', 'traceLot', { name });
   if (trace === undefined) return;
   const found = trace.ofLot.length + trace.ofOrder.length;
-  const texts = [`${sayCount(found, 'move')} found for ${name}.`];
+  const texts = [`${countText(found, 'move')} found for ${name}.`];
   store.set({ trace, notice: { kind: 'done', texts } });
 }
 

@@ -1,15 +1,15 @@
 import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
-import type { StockLine, StockOnShow } from '../../shared/money/stock/stockOnShow.ts';
-import { sayCount } from '../../shared/words/say.ts';
-import { sayMoney } from '../../shared/words/sayMoney.ts';
+import type { StockLine, StockSummary } from '../../shared/money/stock/stockSummary.ts';
+import { moneyText } from '../../shared/words/moneyText.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { gapItem } from '../plan/missingView.ts';
 import { leaveTrials } from '../trials/trialActions.ts';
-import { reasonWords } from './purchaseWords.ts';
+import { purchaseReasonText } from './purchaseReasonText.ts';
 import { openPurchases, openStock, openUse } from './stockActions.ts';
-import { sayAmount, sayLot, sayRate } from './stockWords.ts';
+import { lotText, packAmountText, packRateText } from './stockText.ts';
 import { traceCard } from './traceCard.ts';
 
 /** Most rows to mend that are listed at once. */
@@ -36,12 +36,12 @@ export function stockView(store: Store): HTMLElement {
   );
 }
 
-function bodyOf(stock: StockOnShow, store: Store): readonly HTMLElement[] {
+function bodyOf(stock: StockSummary, store: Store): readonly HTMLElement[] {
   if (stock.lines.length === 0 && stock.purchases.lines.length === 0)
     return [emptyText(), ...problemsOf(stock)];
   const { currency, total } = stock;
   return [
-    el('p', { class: 'key' }, sayMoney(total, currency)),
+    el('p', { class: 'key' }, moneyText(total, currency)),
     el('p', { class: 'small' }, `Value on hand in ${currency}, at the weighted average.`),
     ...problemsOf(stock),
     purchasesCard(stock, store),
@@ -60,7 +60,7 @@ function emptyText(): HTMLElement {
   );
 }
 
-function problemsOf({ problems, problemCount, uncounted }: StockOnShow): readonly HTMLElement[] {
+function problemsOf({ problems, problemCount, uncounted }: StockSummary): readonly HTMLElement[] {
   const items = [
     ...problems.map(gapItem),
     ...uncounted.map(({ order, text }) =>
@@ -80,7 +80,7 @@ function problemsOf({ problems, problemCount, uncounted }: StockOnShow): readonl
   ];
 }
 
-function purchasesCard(stock: StockOnShow, store: Store): HTMLElement {
+function purchasesCard(stock: StockSummary, store: Store): HTMLElement {
   const { purchases, currency } = stock;
   const isOff = store.get().busy !== '';
   const { lines, total, unpriced } = purchases;
@@ -91,13 +91,13 @@ function purchasesCard(stock: StockOnShow, store: Store): HTMLElement {
       el('h2', {}, 'To buy'),
       el('p', {}, 'Nothing: stock covers the open orders and stands above every reorder point.'),
     );
-  const unknown = unpriced === 0 ? '' : `, ${sayCount(unpriced, 'line')} without a price`;
+  const unknown = unpriced === 0 ? '' : `, ${countText(unpriced, 'line')} without a price`;
   return el(
     'section',
     { class: 'card' },
     el('h2', {}, 'To buy'),
     el('ul', { class: 'doses' }, ...lines.map((line) => purchaseItem(line, stock))),
-    el('p', {}, el('strong', {}, `Together ${sayMoney(total, currency)}`), `${unknown}.`),
+    el('p', {}, el('strong', {}, `Together ${moneyText(total, currency)}`), `${unknown}.`),
     button(
       { id: 'purchases', label: 'Purchase list to print', isOff },
       () => void openPurchases(store),
@@ -106,7 +106,7 @@ function purchasesCard(stock: StockOnShow, store: Store): HTMLElement {
 }
 
 /** Runs that were logged and whose material still stands in the book. */
-function unpostedCard({ unposted }: StockOnShow, store: Store): readonly HTMLElement[] {
+function unpostedCard({ unposted }: StockSummary, store: Store): readonly HTMLElement[] {
   if (unposted.length === 0) return [];
   const isOff = store.get().busy !== '';
   const buttons = unposted.map((one, index) =>
@@ -126,22 +126,22 @@ function unpostedCard({ unposted }: StockOnShow, store: Store): readonly HTMLEle
   ];
 }
 
-function purchaseItem(line: PurchaseLine, { currency }: StockOnShow): HTMLElement {
+function purchaseItem(line: PurchaseLine, { currency }: StockSummary): HTMLElement {
   const { material, packs, packSize, unit, money, noPacks } = line;
   const what =
     noPacks === undefined
-      ? `${sayCount(packs, 'pack')} of ${sayAmount(packSize ?? 0, unit)}${money === undefined ? '' : `, ${sayMoney(money, currency)}`}. `
+      ? `${countText(packs, 'pack')} of ${packAmountText(packSize ?? 0, unit)}${money === undefined ? '' : `, ${moneyText(money, currency)}`}. `
       : `${sentence(noPacks)} `;
-  return el('li', {}, el('strong', {}, `${material}: `), what, sentence(reasonWords(line)));
+  return el('li', {}, el('strong', {}, `${material}: `), what, sentence(purchaseReasonText(line)));
 }
 
-function lineItem(line: StockLine, { currency }: StockOnShow): HTMLElement {
+function lineItem(line: StockLine, { currency }: StockSummary): HTMLElement {
   const { material, unit, onHand, value } = line;
   return el(
     'li',
     {},
     el('strong', {}, material),
-    ` ${sayAmount(onHand, unit)}, ${sayMoney(value, currency)}`,
+    ` ${packAmountText(onHand, unit)}, ${moneyText(value, currency)}`,
     ...flagsOf(line).map((text) => el('p', { class: 'warning' }, text)),
     el(
       'details',
@@ -163,25 +163,25 @@ function flagsOf({ negative, isLow, reorderLevel, unit }: StockLine): readonly s
       ? []
       : [`Below nothing since row ${negative.row} of Stock moves (${negative.date}).`]),
     ...(isLow && reorderLevel !== undefined
-      ? [`At or below its reorder point of ${sayAmount(reorderLevel, unit)}.`]
+      ? [`At or below its reorder point of ${packAmountText(reorderLevel, unit)}.`]
       : []),
   ];
 }
 
-function detailsOf(line: StockLine, currency: StockOnShow['currency']): readonly string[] {
+function detailsOf(line: StockLine, currency: StockSummary['currency']): readonly string[] {
   const { lots, unit, average, lastDifference: off } = line;
   return [
     ...lots.map(
       ({ lot, left, value }) =>
-        `${sentence(sayLot(lot)).replace(/\.$/, '')}: ${sayAmount(left, unit)}, ${sayMoney(value, currency)} as paid`,
+        `${sentence(lotText(lot)).replace(/\.$/, '')}: ${packAmountText(left, unit)}, ${moneyText(value, currency)} as paid`,
     ),
     ...(average === undefined
       ? ['No price known']
-      : [`Average ${sayRate(average, unit, currency)}`]),
+      : [`Average ${packRateText(average, unit, currency)}`]),
     ...(off === undefined
       ? []
       : [
-          `Count of ${off.date} (row ${off.row}): ${sayAmount(off.counted, unit)} there, ${sayAmount(off.expected, unit)} expected, ${sayMoney(off.value, currency)}`,
+          `Count of ${off.date} (row ${off.row}): ${packAmountText(off.counted, unit)} there, ${packAmountText(off.expected, unit)} expected, ${moneyText(off.value, currency)}`,
         ]),
   ];
 }

@@ -1,9 +1,9 @@
-import type { TraceAnswer } from '../../shared/commands/stockVerbs.ts';
+import type { TraceAnswer } from '../../shared/commands/stockCommands.ts';
 import type { TraceLine } from '../../shared/money/stock/lotTrace.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { findLot } from './stockActions.ts';
-import { sayAmount, sayLot } from './stockWords.ts';
+import { lotText, packAmountText } from './stockText.ts';
 
 /** Most moves that are listed at once. */
 const MOST_LINES = 100;
@@ -70,11 +70,11 @@ function lotWords(line: TraceLine): string {
 
 function orderWords(line: TraceLine): string {
   const { reason, lot, material } = line;
-  return `${material}, ${sayLot(lot)}: ${amountOf(line)} ${reason}${endOf(line)}`;
+  return `${material}, ${lotText(lot)}: ${amountOf(line)} ${reason}${endOf(line)}`;
 }
 
 function amountOf({ amount, unit }: TraceLine): string {
-  return sayAmount(Math.abs(amount), unit);
+  return packAmountText(Math.abs(amount), unit);
 }
 
 /** Where it stands, and that nobody named the lot where that is so. */

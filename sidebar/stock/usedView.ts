@@ -1,12 +1,12 @@
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseLine, UseReason } from '../../shared/money/stock/runUse.ts';
-import { sayCount } from '../../shared/words/say.ts';
+import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { leaveTrials } from '../trials/trialActions.ts';
 import { openStock, sendUse, typeAmount } from './stockActions.ts';
-import { sayAmount, sayLot } from './stockWords.ts';
+import { lotText, packAmountText } from './stockText.ts';
 
 /** What a run takes out of stock, to be weighed against the bench and written. */
 export function usedView(store: Store): HTMLElement {
@@ -22,7 +22,7 @@ export function usedView(store: Store): HTMLElement {
     el(
       'p',
       {},
-      `Order ${use.order}: ${sayCount(use.poured, 'piece')} poured, ${use.good} good. Planned amounts for them stand below: put in what you weighed, also as 12.5 g or 6 drops. Blank takes nothing out.`,
+      `Order ${use.order}: ${countText(use.poured, 'piece')} poured, ${use.good} good. Planned amounts for them stand below: put in what you weighed, also as 12.5 g or 6 drops. Blank takes nothing out.`,
     ),
     ...(isFresh ? [] : [postedNote()]),
     ...[...use.assumptions, ...use.gaps].map((text) => el('p', { class: 'small' }, sentence(text))),
@@ -60,7 +60,11 @@ function lineCard(line: UseLine, index: number, store: Store): HTMLElement {
     'section',
     { class: 'card' },
     el('h2', {}, material),
-    el('p', { class: 'small' }, `${sentence(sayLot(lot))} On hand ${sayAmount(onHand, unit)}.`),
+    el(
+      'p',
+      { class: 'small' },
+      `${sentence(lotText(lot))} On hand ${packAmountText(onHand, unit)}.`,
+    ),
     ...(note === undefined ? [] : [el('p', { class: 'small' }, sentence(note))]),
     ...(['used', 'scrapped'] as const).map((reason) => amountPart(line, reason, index, store)),
   );
@@ -75,7 +79,7 @@ function amountPart(line: UseLine, reason: UseReason, index: number, store: Stor
     return el(
       'p',
       {},
-      `${LABELS[reason]}: ${sayAmount(posted.amount, line.unit)}, in ${where} ${posted.rows.join(', ')} of Stock moves${reason === 'used' ? ` (planned ${sayAmount(line.planned, line.unit)})` : ''}.`,
+      `${LABELS[reason]}: ${packAmountText(posted.amount, line.unit)}, in ${where} ${posted.rows.join(', ')} of Stock moves${reason === 'used' ? ` (planned ${packAmountText(line.planned, line.unit)})` : ''}.`,
     );
   }
   return amountInput(line, reason, `${reason}${index}`, store);

@@ -1,6 +1,6 @@
 import type { RunningTimer } from '../../shared/day/timers/timer.ts';
-import { type TimerState, timerState, timerWords } from '../../shared/day/timers/timerState.ts';
-import { sayStopwatch } from '../../shared/words/say.ts';
+import { type TimerState, timerState, timerText } from '../../shared/day/timers/timerState.ts';
+import { stopwatchText } from '../../shared/words/quantityText.ts';
 import type { Store } from '../panel/store.ts';
 import { playCue } from './beeps.ts';
 
@@ -33,7 +33,7 @@ function drawTimer(id: string, state: TimerState): void {
   for (const card of document.querySelectorAll<HTMLElement>('[data-timer]')) {
     if (card.dataset['timer'] !== id) continue;
     card.dataset['phase'] = state.phase;
-    setText(card.querySelector('.count'), `${sayStopwatch(state.seconds)} ${timerWords(state)}`);
+    setText(card.querySelector('.count'), `${stopwatchText(state.seconds)} ${timerText(state)}`);
     setText(card.querySelector('.say'), state.text);
   }
 }
@@ -54,7 +54,7 @@ function drawStrip(states: readonly Shown[], isUnknown: boolean): void {
   const said = first === undefined ? unknown : `${first.timer.order}: ${first.state.text}`;
   setText(strip.querySelector('.say'), said);
   const count =
-    first === undefined ? '' : `${sayStopwatch(first.state.seconds)} ${timerWords(first.state)}`;
+    first === undefined ? '' : `${stopwatchText(first.state.seconds)} ${timerText(first.state)}`;
   setText(strip.querySelector('.count'), count);
 }
 

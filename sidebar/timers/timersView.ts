@@ -1,6 +1,6 @@
 import type { RunningTimer } from '../../shared/day/timers/timer.ts';
-import { timerState, timerWords } from '../../shared/day/timers/timerState.ts';
-import { sayStopwatch } from '../../shared/words/say.ts';
+import { timerState, timerText } from '../../shared/day/timers/timerState.ts';
+import { stopwatchText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { showPlan } from '../plan/actions.ts';
@@ -43,7 +43,7 @@ function timerCard(timer: RunningTimer, store: Store): HTMLElement {
     'section',
     { class: 'card timer', 'data-timer': id, 'data-phase': state.phase },
     el('h2', {}, `${order}: ${label}`),
-    el('p', { class: 'count' }, `${sayStopwatch(state.seconds)} ${timerWords(state)}`),
+    el('p', { class: 'count' }, `${stopwatchText(state.seconds)} ${timerText(state)}`),
     el('p', { class: 'say' }, state.text),
     stop,
   );

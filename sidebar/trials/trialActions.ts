@@ -1,6 +1,6 @@
-import type { FigureChanged } from '../../shared/commands/verbs.ts';
+import type { FigureChanged } from '../../shared/commands/commands.ts';
 import type { Proposal, TrialsFound } from '../../shared/trials/proposal.ts';
-import { proposalTitle } from '../../shared/trials/proposalWords.ts';
+import { proposalTitle } from '../../shared/trials/proposalText.ts';
 import type { Store } from '../panel/store.ts';
 import { work } from '../panel/work.ts';
 import { planAgain, showPlan } from '../plan/actions.ts';

@@ -2,14 +2,14 @@ import { bondPicture } from '../../shared/pictures/bond/bondPicture.ts';
 import { heatTrialPicture } from '../../shared/pictures/heatTrial/heatTrialPicture.ts';
 import type { Proposal } from '../../shared/trials/proposal.ts';
 import {
-  evidenceWords,
-  fittedWords,
-  heatLossWords,
-  presentWords,
+  fittedText,
+  heatLossText,
+  presentText,
   proposalTitle,
   proposalValue,
-  verdictWords,
-} from '../../shared/trials/proposalWords.ts';
+  trialEvidenceText,
+  verdictTexts,
+} from '../../shared/trials/proposalText.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
@@ -24,22 +24,22 @@ const PICTURE = { width: 320, height: 420 } as const;
 /** One figure: what is in use, what the trials give, what to make of them, and the two ways to go. */
 export function trialCard(proposal: Proposal, index: number, store: Store): HTMLElement {
   const { system = 'US' } = store.get().trials ?? {};
-  const fitted = fittedWords(proposal, system);
-  const loss = heatLossWords(proposal, system);
+  const fitted = fittedText(proposal, system);
+  const loss = heatLossText(proposal, system);
   return el(
     'section',
     { class: 'card' },
     el('h2', {}, proposalTitle(proposal)),
     facts([
-      ['In use', presentWords(proposal, system)],
+      ['In use', presentText(proposal, system)],
       ...(fitted ? [['Trials give', fitted] as const] : []),
       ...(loss ? [['Heat loss', loss] as const] : []),
     ]),
-    ...verdictWords(proposal, system).map((words) => el('p', {}, sentence(words))),
+    ...verdictTexts(proposal, system).map((words) => el('p', {}, sentence(words))),
     ...proposal.pictures.map(pictureOf),
     ...(proposal.trials.length === 0
       ? []
-      : [el('p', { class: 'small' }, `From ${evidenceWords(proposal)}.`)]),
+      : [el('p', { class: 'small' }, `From ${trialEvidenceText(proposal)}.`)]),
     ...buttonsOf(proposal, index, store, system),
   );
 }

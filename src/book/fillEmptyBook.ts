@@ -1,4 +1,4 @@
-import { tradeCells } from '../../shared/book/layout/tradeCells.ts';
+import { typedCells } from '../../shared/book/layout/typedCells.ts';
 import { findColumns } from '../../shared/book/reading/findColumns.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { readShop } from '../../shared/book/settings/readShop.ts';
@@ -55,7 +55,7 @@ function tableWrite(key: TableKey, demo: DemoShop, system: UnitSystem): readonly
     places.flatMap(({ index, column }) => (column.kind === 'date' ? [index] : [])),
   );
   const zone = workbook().getSpreadsheetTimeZone();
-  const values = tradeCells(TABLES[key], demo.rows[key], { places, width, system }).map((row) =>
+  const values = typedCells(TABLES[key], demo.rows[key], { places, width, system }).map((row) =>
     row.map((cell, index) =>
       days.has(index) && typeof cell === 'string' && cell !== ''
         ? Utilities.parseDate(cell, zone, 'yyyy-MM-dd')

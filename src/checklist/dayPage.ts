@@ -1,5 +1,5 @@
 import { readShop } from '../../shared/book/settings/readShop.ts';
-import type { DayPage, DayPagePayload } from '../../shared/commands/checklistVerbs.ts';
+import type { DayPage, DayPagePayload } from '../../shared/commands/checklistCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { planDayFor } from '../day/planDayFor.ts';
 import { replanDayFor } from '../day/replanDayFor.ts';

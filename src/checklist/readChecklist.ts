@@ -1,6 +1,6 @@
 import type { TickedRow } from '../../shared/day/checklist/tickedRow.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
-import { dayOf } from '../../shared/words/dayMoment.ts';
+import { dayOf } from '../../shared/words/momentText.ts';
 import { workbook } from '../platform/workbook.ts';
 import { type ChecklistSheet, findChecklist } from './checklistSheet.ts';
 import { wallClock } from './wallClock.ts';

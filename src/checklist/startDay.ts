@@ -1,6 +1,6 @@
 import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import type { DayChoice, DayForm } from '../../shared/commands/checklistVerbs.ts';
+import type { DayChoice, DayForm } from '../../shared/commands/checklistCommands.ts';
 import { openOrders } from '../../shared/day/shop/dayOrders.ts';
 import { keptPlan } from '../day/keptPlan.ts';
 import { today } from '../platform/today.ts';

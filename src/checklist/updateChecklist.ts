@@ -1,4 +1,4 @@
-import type { ChecklistWritten } from '../../shared/commands/checklistVerbs.ts';
+import type { ChecklistWritten } from '../../shared/commands/checklistCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { keptPlan } from '../day/keptPlan.ts';
 import { replanDayFor } from '../day/replanDayFor.ts';

@@ -1,6 +1,6 @@
 import { parseClock } from '../../shared/book/reading/clock.ts';
 import { dayAfter, daysBetween } from '../../shared/book/reading/daysBetween.ts';
-import { dayOf } from '../../shared/words/dayMoment.ts';
+import { dayOf } from '../../shared/words/momentText.ts';
 
 const DAY = 86_400;
 const FORM = 'yyyy-MM-dd HH:mm:ss';

@@ -1,4 +1,4 @@
-import type { ChecklistWritten } from '../../shared/commands/checklistVerbs.ts';
+import type { ChecklistWritten } from '../../shared/commands/checklistCommands.ts';
 import { CHECKLIST } from '../../shared/day/checklist/checklistColumns.ts';
 import { checklistRows } from '../../shared/day/checklist/checklistRows.ts';
 import type { DayPlan } from '../../shared/day/planning/planDay.ts';

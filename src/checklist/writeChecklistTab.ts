@@ -8,7 +8,7 @@ import {
 } from '../../shared/day/checklist/checklistColumns.ts';
 import type { ChecklistRow } from '../../shared/day/checklist/checklistRow.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
-import type { DayFrame } from '../../shared/words/dayMoment.ts';
+import type { DayFrame } from '../../shared/words/momentText.ts';
 import { protectWithWarning } from '../book/protectWithWarning.ts';
 import { safeText } from '../platform/safeText.ts';
 import { workbook } from '../platform/workbook.ts';

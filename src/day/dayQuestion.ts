@@ -1,4 +1,4 @@
-import type { DayPayload } from '../../shared/commands/dayVerbs.ts';
+import type { DayPayload } from '../../shared/commands/dayCommands.ts';
 import type { DayQuestion } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';

@@ -1,4 +1,4 @@
-import type { DayAnswer } from '../../shared/commands/dayVerbs.ts';
+import type { DayAnswer } from '../../shared/commands/dayCommands.ts';
 import { pourDay } from '../../shared/day/shop/pourDay.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { InputError } from '../../shared/errors/InputError.ts';

@@ -1,4 +1,4 @@
-import type { ReplanAnswer } from '../../shared/commands/dayVerbs.ts';
+import type { ReplanAnswer } from '../../shared/commands/dayCommands.ts';
 import { ticksOf } from '../../shared/day/checklist/ticksOf.ts';
 import { replannedDay } from '../../shared/day/shop/replannedDay.ts';
 import { describe } from '../../shared/errors/describe.ts';

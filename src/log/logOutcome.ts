@@ -2,7 +2,7 @@ import type { Book } from '../../shared/book/book.ts';
 import { indexBook } from '../../shared/book/bookIndex.ts';
 import { POUR_LOG } from '../../shared/book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
-import type { OutcomeLogged, OutcomePayload } from '../../shared/commands/logVerbs.ts';
+import type { OutcomeLogged, OutcomePayload } from '../../shared/commands/logCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { checkOutcome } from '../../shared/log/checkOutcome.ts';
 import { rowToCorrect } from '../../shared/log/correction.ts';

@@ -1,6 +1,6 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
-import type { PrintedQuote, QuoteAccepted } from '../../shared/commands/quoteVerbs.ts';
+import type { PrintedQuote, QuoteAccepted } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { acceptance } from '../../shared/money/quote/acceptance.ts';
 import { rowCells } from '../book/rowCells.ts';

@@ -1,8 +1,8 @@
 import { CLOSED_MONTHS } from '../../shared/book/tables/closedMonths.ts';
-import type { CloseMonthPayload, MonthClosed } from '../../shared/commands/booksVerbs.ts';
+import type { CloseMonthPayload, MonthClosed } from '../../shared/commands/booksCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { books } from '../../shared/money/books/books.ts';
-import { booksOnShow } from '../../shared/money/books/booksOnShow.ts';
+import { booksSummary } from '../../shared/money/books/booksSummary.ts';
 import { monthToClose } from '../../shared/money/books/monthToClose.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
@@ -30,10 +30,10 @@ function closeOnce({ month, who }: CloseMonthPayload): MonthClosed | Refused {
   const now = books(book, day);
   const made = monthToClose(book, now, { month, who: who ?? '' });
   if (made.kind === 'refused') return refuse(made.field, made.text);
-  if (made.kind === 'closed') return { kind: 'ok', closed: 'before', ...booksOnShow(book, now) };
+  if (made.kind === 'closed') return { kind: 'ok', closed: 'before', ...booksSummary(book, now) };
   const appended = appendRows(CLOSED_MONTHS, [made.record], book.shop.units);
   if (appended.kind === 'refused') return appended;
   const row = { row: appended.row, record: made.record };
   const after = { ...book, closedMonths: [...book.closedMonths, row] };
-  return { kind: 'ok', closed: 'now', ...booksOnShow(after, books(after, day)) };
+  return { kind: 'ok', closed: 'now', ...booksSummary(after, books(after, day)) };
 }

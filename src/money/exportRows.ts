@@ -1,4 +1,4 @@
-import type { ExportAnswer, ExportPayload } from '../../shared/commands/booksVerbs.ts';
+import type { ExportAnswer, ExportPayload } from '../../shared/commands/booksCommands.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { books } from '../../shared/money/books/books.ts';

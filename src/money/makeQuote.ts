@@ -1,7 +1,7 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import { QUOTES } from '../../shared/book/tables/quotes.ts';
-import type { MakeQuotePayload, QuoteMade } from '../../shared/commands/quoteVerbs.ts';
+import type { MakeQuotePayload, QuoteMade } from '../../shared/commands/quoteCommands.ts';
 import { type Problem, type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';

@@ -1,5 +1,5 @@
 import { STOCK_MOVES } from '../../shared/book/tables/stockMoves.ts';
-import type { UsePayload, UsePosted } from '../../shared/commands/stockVerbs.ts';
+import type { UsePayload, UsePosted } from '../../shared/commands/stockCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import type { MoveRow } from '../../shared/money/stock/ledgerTypes.ts';

@@ -1,4 +1,4 @@
-import type { PrintedQuote, QuoteShown } from '../../shared/commands/quoteVerbs.ts';
+import type { PrintedQuote, QuoteShown } from '../../shared/commands/quoteCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';

@@ -1,12 +1,12 @@
-import type { PurchasesAnswer } from '../../shared/commands/stockVerbs.ts';
-import { stockOnShow } from '../../shared/money/stock/stockOnShow.ts';
+import type { PurchasesAnswer } from '../../shared/commands/stockCommands.ts';
+import { stockSummary } from '../../shared/money/stock/stockSummary.ts';
 import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
 import { today } from '../platform/today.ts';
 
 /** Page call: the purchase list as its dialog draws it; takes no payload. */
 export function purchasesFor(): PurchasesAnswer {
   const book = readMoneyBookNow();
-  const { currency, purchases, uncounted, assumptions } = stockOnShow(book);
+  const { currency, purchases, uncounted, assumptions } = stockSummary(book);
   const { shopName } = book.shop;
   return { kind: 'ok', shopName, date: today(), currency, purchases, uncounted, assumptions };
 }

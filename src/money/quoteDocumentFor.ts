@@ -1,5 +1,5 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
-import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/commands/quoteVerbs.ts';
+import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import type { QuoteDocument } from '../../shared/money/quote/quoteDocument.ts';
 import { readQuoteDocument } from '../../shared/money/quote/readQuoteDocument.ts';

@@ -1,7 +1,7 @@
 import type { OrderRow } from '../../shared/book/bookIndex.ts';
-import type { Missing } from '../../shared/book/gaps.ts';
+import type { Missing } from '../../shared/book/missingCells.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
-import type { QuoteFactsAnswer, QuotePayload } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteFactsAnswer, QuotePayload } from '../../shared/commands/quoteCommands.ts';
 import type { Problem, Refused } from '../../shared/errors/refuse.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';

@@ -1,5 +1,5 @@
 import { nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
-import type { QuotedBefore, QuoteForm } from '../../shared/commands/quoteVerbs.ts';
+import type { QuotedBefore, QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { toMinor } from '../../shared/money/minorUnits.ts';
 import { planMoney } from '../../shared/money/planMoney.ts';

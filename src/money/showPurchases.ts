@@ -1,4 +1,4 @@
-import type { PurchasesShown } from '../../shared/commands/stockVerbs.ts';
+import type { PurchasesShown } from '../../shared/commands/stockCommands.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';
 
 /** Page call: opens the dialog that shows and prints the purchase list; takes no payload. */

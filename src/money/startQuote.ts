@@ -1,4 +1,4 @@
-import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteVerbs.ts';
+import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';

@@ -1,6 +1,6 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import type { MoneyBook } from '../../shared/book/moneyBook.ts';
-import type { RunOfOrder, UseForm } from '../../shared/commands/stockVerbs.ts';
+import type { RunOfOrder, UseForm } from '../../shared/commands/stockCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { unknownOrder } from '../../shared/log/orderToLog.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';

@@ -1,6 +1,6 @@
 import { readTable } from '../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import type { TraceAnswer, TracePayload } from '../../shared/commands/stockVerbs.ts';
+import type { TraceAnswer, TracePayload } from '../../shared/commands/stockCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import { lotTrace } from '../../shared/money/stock/lotTrace.ts';

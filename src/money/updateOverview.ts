@@ -1,6 +1,6 @@
 import { readPeople } from '../../shared/book/dayBook.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import type { OverviewWritten } from '../../shared/commands/booksVerbs.ts';
+import type { OverviewWritten } from '../../shared/commands/booksCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { overview } from '../../shared/paper/overview/overview.ts';
 import { overviewTab } from '../../shared/paper/overview/overviewTab.ts';

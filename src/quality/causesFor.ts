@@ -1,7 +1,7 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { CausesAnswer, CausesPayload } from '../../shared/commands/causeVerbs.ts';
+import type { CausesAnswer, CausesPayload } from '../../shared/commands/causeCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
-import { causesOnShow } from '../../shared/outcomes/causes/causesOnShow.ts';
+import { causesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { workbook } from '../platform/workbook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
@@ -22,7 +22,7 @@ export function causesFor(payload: unknown): CausesAnswer | Refused {
   const book = readBookNow();
   const row = typed ? Number(typed) : from === 'selected' ? selectedRow() : selectedRound(book);
   if (typeof row === 'object') return row;
-  const shown = causesOnShow(book, row);
+  const shown = causesSummary(book, row);
   if (shown === undefined)
     return refuse('', `Row ${row} of Pour log is blank: select a row that holds a round.`);
   return { kind: 'ok', ...shown };

@@ -1,7 +1,7 @@
-import type { QualityAnswer, QualityPayload } from '../../shared/commands/qualityVerbs.ts';
+import type { QualityAnswer, QualityPayload } from '../../shared/commands/qualityCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { CHART_POINTS } from '../../shared/outcomes/quality/chartSamples.ts';
-import { qualityOnShow } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import { qualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { today } from '../platform/today.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { QUALITY_FIELDS } from './qualityFields.ts';
@@ -23,5 +23,5 @@ export function qualityFor(payload: unknown): QualityAnswer | Refused {
     ...(mold ? { mold } : {}),
     ...(pattern ? { pattern } : {}),
   };
-  return { kind: 'ok', ...qualityOnShow(readQualityBookNow(), today(), asked) };
+  return { kind: 'ok', ...qualitySummary(readQualityBookNow(), today(), asked) };
 }

@@ -2,7 +2,7 @@ import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { readTable } from '../../shared/book/reading/readTable.ts';
 import { readShop } from '../../shared/book/settings/readShop.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import type { QualityBook } from '../../shared/outcomes/quality/qualityOnShow.ts';
+import type { QualityBook } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { readCells } from '../platform/workbook.ts';
 
 /** What the quality is worked out from: the log, the patterns and the shop, one read a sheet. */

@@ -1,4 +1,4 @@
-import type { CausesPayload, CausesShown } from '../../shared/commands/causeVerbs.ts';
+import type { CausesPayload, CausesShown } from '../../shared/commands/causeCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';

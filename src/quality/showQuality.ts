@@ -1,4 +1,4 @@
-import type { QualityPayload, QualityShown } from '../../shared/commands/qualityVerbs.ts';
+import type { QualityPayload, QualityShown } from '../../shared/commands/qualityCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { requestDialog } from '../sidebar/requestDialog.ts';

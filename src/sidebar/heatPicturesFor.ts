@@ -1,4 +1,4 @@
-import type { HeatPictures, OrderPayload } from '../../shared/commands/verbs.ts';
+import type { HeatPictures, OrderPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { cautionLines } from '../../shared/paper/runSheet/sections/cautions.ts';
 import { heatPictures } from '../../shared/pictures/heatPictures.ts';

@@ -1,4 +1,4 @@
-import type { OrderPayload, RunSheetMade } from '../../shared/commands/verbs.ts';
+import type { OrderPayload, RunSheetMade } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { nextRunId } from '../../shared/log/runIds.ts';
 import { statusAfterPlanning } from '../../shared/log/statusAfter.ts';

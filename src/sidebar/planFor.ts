@@ -1,6 +1,6 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { Missing } from '../../shared/book/gaps.ts';
-import type { OrderPayload } from '../../shared/commands/verbs.ts';
+import type { Missing } from '../../shared/book/missingCells.ts';
+import type { OrderPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import type { OrderPlan, PlanResult } from '../../shared/plan/plan.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';

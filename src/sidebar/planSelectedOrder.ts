@@ -1,4 +1,4 @@
-import type { PlanAnswer, PlanPayload } from '../../shared/commands/verbs.ts';
+import type { PlanAnswer, PlanPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook, withFirstPour } from './orderInBook.ts';

@@ -1,4 +1,4 @@
-import type { RunPayload, RunSheetShown } from '../../shared/commands/verbs.ts';
+import type { RunPayload, RunSheetShown } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from './orderInBook.ts';

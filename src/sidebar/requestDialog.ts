@@ -1,7 +1,7 @@
-import type { CausesPayload } from '../../shared/commands/causeVerbs.ts';
-import type { DayPagePayload } from '../../shared/commands/checklistVerbs.ts';
-import type { QualityPayload } from '../../shared/commands/qualityVerbs.ts';
-import type { OrderPayload } from '../../shared/commands/verbs.ts';
+import type { CausesPayload } from '../../shared/commands/causeCommands.ts';
+import type { DayPagePayload } from '../../shared/commands/checklistCommands.ts';
+import type { OrderPayload } from '../../shared/commands/commands.ts';
+import type { QualityPayload } from '../../shared/commands/qualityCommands.ts';
 
 /** Of a dialog that is about the whole book. */
 type Nothing = Readonly<Record<string, never>>;

@@ -1,4 +1,4 @@
-import type { DocumentAnswer, RunPayload } from '../../shared/commands/verbs.ts';
+import type { DocumentAnswer, RunPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
 import { readBookNow } from '../platform/readBookNow.ts';

@@ -1,4 +1,4 @@
-import type { HeatShown, OrderPayload } from '../../shared/commands/verbs.ts';
+import type { HeatShown, OrderPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from './orderInBook.ts';

@@ -1,5 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
-import type { LogForm, LogPayload } from '../../shared/commands/logVerbs.ts';
+import type { LogForm, LogPayload } from '../../shared/commands/logCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { correctable, entryOf, rowToCorrect } from '../../shared/log/correction.ts';
 import { goodSoFar } from '../../shared/log/goodSoFar.ts';

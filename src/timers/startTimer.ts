@@ -1,4 +1,4 @@
-import type { StartTimerPayload, TimersChanged } from '../../shared/commands/timerVerbs.ts';
+import type { StartTimerPayload, TimersChanged } from '../../shared/commands/timerCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';

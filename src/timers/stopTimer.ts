@@ -1,4 +1,4 @@
-import type { StopTimerPayload, TimersChanged } from '../../shared/commands/timerVerbs.ts';
+import type { StopTimerPayload, TimersChanged } from '../../shared/commands/timerCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';

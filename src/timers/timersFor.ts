@@ -1,4 +1,4 @@
-import type { TimersAnswer, TimersPayload } from '../../shared/commands/timerVerbs.ts';
+import type { TimersAnswer, TimersPayload } from '../../shared/commands/timerCommands.ts';
 import type { TimerChoice } from '../../shared/day/timers/timer.ts';
 import { timerChoices } from '../../shared/day/timers/timerChoices.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';

@@ -1,8 +1,8 @@
 import { nameKey } from '../../shared/book/bookIndex.ts';
-import type { FigureChanged } from '../../shared/commands/verbs.ts';
+import type { FigureChanged } from '../../shared/commands/commands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
-import { noBondWords } from '../../shared/outcomes/bond/bondWords.ts';
-import { noContactWords } from '../../shared/trials/contact/contactWords.ts';
+import { noBondText } from '../../shared/outcomes/bond/bondText.ts';
+import { noContactText } from '../../shared/trials/contact/contactText.ts';
 import { isSame } from '../../shared/trials/figureCells.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import type { TrialResult } from '../../shared/trials/proposal.ts';
@@ -53,8 +53,8 @@ function nothingToUse(
   of: string,
   system: UnitSystem,
 ): Refused {
-  if (result.kind === 'no fit') return refuse('', noContactWords(result.because));
-  if (result.kind === 'no bond') return refuse('', noBondWords(result.fit, system));
+  if (result.kind === 'no fit') return refuse('', noContactText(result.because));
+  if (result.kind === 'no bond') return refuse('', noBondText(result.fit, system));
   return result.kind === 'beyond' ? refuse('', result.text) : noTrials(of);
 }
 

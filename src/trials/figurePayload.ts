@@ -1,4 +1,4 @@
-import type { FigurePayload, WayBackPayload } from '../../shared/commands/verbs.ts';
+import type { FigurePayload, WayBackPayload } from '../../shared/commands/commands.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { FIGURE_PARTS } from '../../shared/trials/figureCells.ts';

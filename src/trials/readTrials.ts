@@ -1,4 +1,4 @@
-import type { TrialsAnswer } from '../../shared/commands/verbs.ts';
+import type { TrialsAnswer } from '../../shared/commands/commands.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import { readTrialBookNow } from './readTrialBookNow.ts';
 

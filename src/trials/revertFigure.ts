@@ -1,10 +1,10 @@
 import { TABLES } from '../../shared/book/tables.ts';
-import type { FigureChanged } from '../../shared/commands/verbs.ts';
+import type { FigureChanged } from '../../shared/commands/commands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { type FigureCell, figureCell, isSame } from '../../shared/trials/figureCells.ts';
-import { indexGaps } from '../../shared/trials/findTrials.ts';
+import { figureText } from '../../shared/trials/figureText.ts';
+import { noMissingCells } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, type CellChange, readJournal } from '../../shared/trials/journal.ts';
-import { sayFigure } from '../../shared/trials/sayFigure.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { type FigureAsked, readWayBackPayload } from './figurePayload.ts';
@@ -26,7 +26,7 @@ export function revertFigure(payload: unknown): FigureChanged | Refused {
 
 function revert({ figure, of, who, entry }: FigureAsked): FigureChanged['changed'] | Refused {
   const book = readTrialBookNow();
-  const stack = readJournal(book, indexGaps(book)).get(adoptionKey(figure, of)) ?? [];
+  const stack = readJournal(book, noMissingCells(book)).get(adoptionKey(figure, of)) ?? [];
   const last = stack[stack.length - 1];
   if (last === undefined || !stack.some((one) => one.entry === entry)) return 'before';
   if (last.entry !== entry)
@@ -48,7 +48,7 @@ function revert({ figure, of, who, entry }: FigureAsked): FigureChanged['changed
 function changedByHand(book: TrialBook, cell: FigureCell, { after }: CellChange): Refused {
   const { home, row, name } = cell;
   const words = (value: number | undefined) =>
-    value === undefined ? 'nothing' : sayFigure(name, value, book.index.book.shop.units);
+    value === undefined ? 'nothing' : figureText(name, value, book.index.book.shop.units);
   const place = home.sheet === 'shop' ? 'In Shop' : `In ${TABLES[home.sheet].sheet}, row ${row}`;
   return refuse(
     '',

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { BENCH_TRIALS } from '../../shared/book/tables/benchTrials.ts';
 
 /** What stands in a line, in order. */
@@ -20,7 +20,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof BENCH_TRIALS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof BENCH_TRIALS, typeof COLUMNS>[] = [
   ['B-1', '2026-11-02', 'puck', 'Plastisol medium', null, null, null, null, 38, 4, 0.12, 140, 330, 'Flat face of the round stick mold.'],
   ['B-1', '2026-11-02', 'puck', 'Plastisol medium', null, null, null, null, 45, 4, 0.12, 158, 328],
   ['B-1', '2026-11-02', 'puck', 'Plastisol medium', null, null, null, null, 31, 4, 0.12, 115, 331],
@@ -31,6 +31,6 @@ const LINES: readonly TradeLine<typeof BENCH_TRIALS, typeof COLUMNS>[] = [
 ];
 
 /** Invented measurements. Grams, °F, seconds, inches. */
-export function demoBenchTrials(): readonly TradeRow<typeof BENCH_TRIALS>[] {
-  return tradeRows<typeof BENCH_TRIALS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoBenchTrials(): readonly TypedRow<typeof BENCH_TRIALS>[] {
+  return typedRows<typeof BENCH_TRIALS, typeof COLUMNS>(COLUMNS, LINES);
 }

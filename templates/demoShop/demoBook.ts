@@ -1,6 +1,6 @@
 import type { RecordOf, Table } from '../../shared/book/column.ts';
 import { DAY_TABLES, type DayBook } from '../../shared/book/dayBook.ts';
-import { type TradeRow, tradeRecords } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedRow, typedRecords } from '../../shared/book/layout/typedRow.ts';
 import type { Row } from '../../shared/book/reading/readTable.ts';
 import { readShop } from '../../shared/book/settings/readShop.ts';
 import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
@@ -14,7 +14,7 @@ export function demoBook(): DayBook & {
   const rows = demoRows();
   const read: Record<string, readonly Row<Table>[]> = {};
   for (const key of [...DAY_TABLES, 'heatTrials'] as const)
-    read[key] = numbered(tradeRecords<Table>(TABLES[key], rows[key] as readonly TradeRow<Table>[])); // each key's rows are of its own table
+    read[key] = numbered(typedRecords<Table>(TABLES[key], rows[key] as readonly TypedRow<Table>[])); // each key's rows are of its own table
   const { shop } = readShop([SHOP_HEADINGS]);
   const book = { ...read, shop: { ...shop, ...demoSettings() }, problems: [] };
   return book as unknown as ReturnType<typeof demoBook>; // every table of the day and heatTrials were just set

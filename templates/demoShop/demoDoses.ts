@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { DOSES } from '../../shared/book/tables/doses.ts';
 
 /** What stands in a line, in order. */
@@ -14,7 +14,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof DOSES, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof DOSES, typeof COLUMNS>[] = [
   ['Slate over pearl', 1, 'belly', 'Pearl white mica', 0.5, 'tsp', 8],
   ['Slate over pearl', 1, 'back', 'Black', 4, 'drop', 8],
   ['Slate over pearl', 1, 'back', 'Fine silver glitter', 0.25, 'tsp', 8],
@@ -56,6 +56,6 @@ const LINES: readonly TradeLine<typeof DOSES, typeof COLUMNS>[] = [
 ];
 
 /** Invented recipes, each amount for 8 fl oz of base. Four drops of black in 8 fl oz of clear give dark gray: common practice, no source. */
-export function demoDoses(): readonly TradeRow<typeof DOSES>[] {
-  return tradeRows<typeof DOSES, typeof COLUMNS>(COLUMNS, LINES);
+export function demoDoses(): readonly TypedRow<typeof DOSES>[] {
+  return typedRows<typeof DOSES, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { HEAT_TRIALS } from '../../shared/book/tables/heatTrials.ts';
 
 /** What stands in a line, in order. */
@@ -15,7 +15,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof HEAT_TRIALS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof HEAT_TRIALS, typeof COLUMNS>[] = [
   ['T-1', '2026-10-30', 'Round stick 5 in', 'Griddle A', 270, 5, 81, 68, 'Probe on the face, no draft.'],
   ['T-1', '2026-10-30', 'Round stick 5 in', 'Griddle A', 270, 10, 122],
   ['T-1', '2026-10-30', 'Round stick 5 in', 'Griddle A', 270, 15, 161],
@@ -35,6 +35,6 @@ const LINES: readonly TradeLine<typeof HEAT_TRIALS, typeof COLUMNS>[] = [
 ];
 
 /** Invented readings, °F and minutes after switching on: griddle A as if its contact were 85 W/m2K, give or take a probe. */
-export function demoHeatTrials(): readonly TradeRow<typeof HEAT_TRIALS>[] {
-  return tradeRows<typeof HEAT_TRIALS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoHeatTrials(): readonly TypedRow<typeof HEAT_TRIALS>[] {
+  return typedRows<typeof HEAT_TRIALS, typeof COLUMNS>(COLUMNS, LINES);
 }

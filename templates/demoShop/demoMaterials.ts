@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { MATERIALS } from '../../shared/book/tables/materials.ts';
 
 /** What stands in a line, in order. */
@@ -21,7 +21,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof MATERIALS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof MATERIALS, typeof COLUMNS>[] = [
   ['Plastisol medium', 'plastisol', 1.04, null, null, 1, 'gal', 62, 'PM-2610', 'Supplier 1', 'Binder 1, page 1', 375, null, 2],
   ['Plastisol soft', 'plastisol', 1.02, null, null, 1, 'gal', 62, 'PS-2609', 'Supplier 1', 'Binder 1, page 2', 375, null, 1],
   ['Softener', 'softener', 0.98, null, null, 32, 'fl oz', 24, 'SO-2604', 'Supplier 1', 'Binder 1, page 3', 375, 0.3, 0.5],
@@ -46,6 +46,6 @@ const LINES: readonly TradeLine<typeof MATERIALS, typeof COLUMNS>[] = [
 ];
 
 /** Invented purchases. Densities in g/mL, drops in µL, °F, prices in the workbook's currency. */
-export function demoMaterials(): readonly TradeRow<typeof MATERIALS>[] {
-  return tradeRows<typeof MATERIALS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoMaterials(): readonly TypedRow<typeof MATERIALS>[] {
+  return typedRows<typeof MATERIALS, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { MOLDS } from '../../shared/book/tables/molds.ts';
 
 /** What stands in a line, in order. */
@@ -22,7 +22,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof MOLDS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof MOLDS, typeof COLUMNS>[] = [
   ['Round stick 5 in', 'open', 8, 0.29, null, 'half-round', 5, 0.56, 0.28, 6.5, 8, 1.25, 'bare', 4, 2],
   ['Wedge tail 4.5 in', 'open', 6, 0.286, null, 'V', 4.5, 0.7, 0.4, 6, 7, 1.25, 'bare', 4, 2, 'Tail is thin: pour from the nose.'],
   ['Split minnow 4 in', 'two-piece', 6, 0.501, null, 'ellipse', 4, 0.5, 0.8, 6, 6.5, 1.75, 'bare', 6, 1, 'Snug the bolts again once the block is hot.'],
@@ -31,6 +31,6 @@ const LINES: readonly TradeLine<typeof MOLDS, typeof COLUMNS>[] = [
 ];
 
 /** Invented molds. Lengths in inches, volumes in fl oz, weights in oz. */
-export function demoMolds(): readonly TradeRow<typeof MOLDS>[] {
-  return tradeRows<typeof MOLDS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoMolds(): readonly TypedRow<typeof MOLDS>[] {
+  return typedRows<typeof MOLDS, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { ORDERS } from '../../shared/book/tables/orders.ts';
 
 /** What stands in a line, in order. */
@@ -31,7 +31,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof ORDERS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof ORDERS, typeof COLUMNS>[] = [
   ['1001', '2026-10-26', '2026-11-09', 'Customer 104', 'Round stick 5 in', 'Slate over pearl', 1, 150, 'Griddle A', 2, '2026-11-03', '9:00 am', 240, 'shipped', null, null, null, 9.5, 'wholesale', 'taxable', 'Q-1001', '2026-10-26', '2026-11-25', '2026-10-27', '2026-11-07'],
   ['1002', '2026-10-28', '2026-11-12', 'Customer 118', 'Wedge tail 4.5 in', 'Dusk line', 1, 100, 'Griddle A', 2, '2026-11-05', '9:15 am', 158, 'shipped', null, null, 0.05, 14, 'wholesale', 'export', 'Q-1002', '2026-10-28', '2026-11-27', '2026-10-30', '2026-11-11'],
   ['1003', '2026-11-02', '2026-11-18', 'Customer 104', 'Thin worm 6 in', 'Copper vein', 1, 160, 'Bench plate B', 2, '2026-11-10', '9:30 am', 255, 'shipped', null, null, null, 9.5, 'wholesale', 'taxable', 'Q-1003', '2026-11-02', '2026-12-02', '2026-11-03', '2026-11-17'],
@@ -47,6 +47,6 @@ const LINES: readonly TradeLine<typeof ORDERS, typeof COLUMNS>[] = [
 ];
 
 /** Invented orders as the book stands on 2026-11-30. */
-export function demoOrders(): readonly TradeRow<typeof ORDERS>[] {
-  return tradeRows<typeof ORDERS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoOrders(): readonly TypedRow<typeof ORDERS>[] {
+  return typedRows<typeof ORDERS, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { PATTERNS } from '../../shared/book/tables/patterns.ts';
 
 /** What stands in a line, in order. */
@@ -15,7 +15,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof PATTERNS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof PATTERNS, typeof COLUMNS>[] = [
   ['Slate over pearl', 1, 1, 'belly', null, 0.4, 'Plastisol medium'],
   ['Slate over pearl', 1, 2, 'back', null, 1, 'Plastisol medium'],
   ['Moss over sand', 1, 1, 'belly', 0.45, null, 'Plastisol soft', null, 'Salt in the belly only.'],
@@ -39,6 +39,6 @@ const LINES: readonly TradeLine<typeof PATTERNS, typeof COLUMNS>[] = [
 ];
 
 /** Invented patterns, some by fill mark and some by share. °F. */
-export function demoPatterns(): readonly TradeRow<typeof PATTERNS>[] {
-  return tradeRows<typeof PATTERNS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoPatterns(): readonly TypedRow<typeof PATTERNS>[] {
+  return typedRows<typeof PATTERNS, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,11 +1,11 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { PAYMENTS } from '../../shared/book/tables/payments.ts';
 
 /** What stands in a line, in order. */
 const COLUMNS = ['entry', 'date', 'order', 'kind', 'money', 'method', 'notes'] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof PAYMENTS, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof PAYMENTS, typeof COLUMNS>[] = [
   ['P-01', '2026-10-27', '1001', 'deposit', 124.75, 'card'],
   ['P-02', '2026-10-30', '1002', 'deposit', 86, 'transfer'],
   ['P-03', '2026-11-03', '1003', 'deposit', 132.25, 'card'],
@@ -22,6 +22,6 @@ const LINES: readonly TradeLine<typeof PAYMENTS, typeof COLUMNS>[] = [
 ];
 
 /** Invented payments; money in the workbook's currency. */
-export function demoPayments(): readonly TradeRow<typeof PAYMENTS>[] {
-  return tradeRows<typeof PAYMENTS, typeof COLUMNS>(COLUMNS, LINES);
+export function demoPayments(): readonly TypedRow<typeof PAYMENTS>[] {
+  return typedRows<typeof PAYMENTS, typeof COLUMNS>(COLUMNS, LINES);
 }

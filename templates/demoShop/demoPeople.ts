@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { PEOPLE } from '../../shared/book/tables/people.ts';
 
 /** What stands in a line, in order. */
@@ -17,7 +17,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof PEOPLE, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof PEOPLE, typeof COLUMNS>[] = [
   ['JB', 'weekdays', '8:00 am', '4:30 pm', '12:00 pm', '12:30 pm', 'yes', 'yes', 'yes', 'yes', 'Opens the shop.'],
   ['KM', 'weekdays', '8:30 am', '4:30 pm', '12:30 pm', '1:00 pm', 'no', 'yes', 'yes', 'yes'],
   ['RT', 'Tuesday', '9:00 am', '2:00 pm', null, null, 'yes', 'no', 'no', 'yes', 'Learns to cook in January.'],
@@ -25,6 +25,6 @@ const LINES: readonly TradeLine<typeof PEOPLE, typeof COLUMNS>[] = [
 ];
 
 /** Invented people by their initials. */
-export function demoPeople(): readonly TradeRow<typeof PEOPLE>[] {
-  return tradeRows<typeof PEOPLE, typeof COLUMNS>(COLUMNS, LINES);
+export function demoPeople(): readonly TypedRow<typeof PEOPLE>[] {
+  return typedRows<typeof PEOPLE, typeof COLUMNS>(COLUMNS, LINES);
 }

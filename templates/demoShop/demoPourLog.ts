@@ -1,4 +1,4 @@
-import type { TradeRow } from '../../shared/book/layout/tradeRow.ts';
+import type { TypedRow } from '../../shared/book/layout/typedRow.ts';
 import type { ORDERS } from '../../shared/book/tables/orders.ts';
 import {
   DEFECT_KEYS,
@@ -100,10 +100,10 @@ const LINES: readonly LogLine[] = [
   ['1006', '2026-11-24 14:40', 'CM', 216, [330, 337, 327], [2.1, 1.9], 16, 13, { shortFill: 2, dimple: 1 }, 'tears through', 0.314, 'Counted again at the bench: a short tail was missed.', { round: 6, corrects: 'demo-58', joints: ['tears through', 'tears through'] }],
 ];
 
-type OrderRow = TradeRow<typeof ORDERS>;
+type OrderRow = TypedRow<typeof ORDERS>;
 
 /** The rounds as rows of the log; mold, pattern and version are those of the order. */
-export function demoPourLog(orders: readonly OrderRow[]): readonly TradeRow<typeof POUR_LOG>[] {
+export function demoPourLog(orders: readonly OrderRow[]): readonly TypedRow<typeof POUR_LOG>[] {
   return LINES.map((line, index) =>
     logRow(
       line,
@@ -113,7 +113,7 @@ export function demoPourLog(orders: readonly OrderRow[]): readonly TradeRow<type
   );
 }
 
-function logRow(line: LogLine, index: number, ordered: OrderRow = {}): TradeRow<typeof POUR_LOG> {
+function logRow(line: LogLine, index: number, ordered: OrderRow = {}): TypedRow<typeof POUR_LOG> {
   const [order, loggedAt, who, moldTop, pours, gaps, poured, good, defects, tearTest] = line;
   const [, , , , , , , , , , pieceWeight, notes, more = {}] = line;
   const { mold, pattern, version } = ordered;

@@ -1,4 +1,4 @@
-import type { TradeRow } from '../../shared/book/layout/tradeRow.ts';
+import type { TypedRow } from '../../shared/book/layout/typedRow.ts';
 import type { Shop } from '../../shared/book/settings/settings.ts';
 import type { TABLES, TableKey } from '../../shared/book/tables.ts';
 import { UNITS } from '../../shared/units/units.ts';
@@ -32,7 +32,7 @@ export function demoSettings(): Partial<Shop> {
 
 /** Rows of every table of the invented shop, in trade units. */
 export function demoRows(): {
-  readonly [Key in TableKey]: readonly TradeRow<(typeof TABLES)[Key]>[];
+  readonly [Key in TableKey]: readonly TypedRow<(typeof TABLES)[Key]>[];
 } {
   const orders = demoOrders();
   return {

@@ -1,4 +1,4 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { STOCK_MOVES } from '../../shared/book/tables/stockMoves.ts';
 
 /** What stands in a line, in order. */
@@ -16,7 +16,7 @@ const COLUMNS = [
 ] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof STOCK_MOVES, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof STOCK_MOVES, typeof COLUMNS>[] = [
   ['2026-10-19', 'Plastisol medium', 'PM-2610', 2, 'purchase', null, null, 124],
   ['2026-10-19', 'Plastisol soft', 'PS-2609', 2, 'purchase', null, null, 124],
   ['2026-10-19', 'Softener', 'SO-2604', 32, 'purchase', null, null, 24],
@@ -61,6 +61,6 @@ const LINES: readonly TradeLine<typeof STOCK_MOVES, typeof COLUMNS>[] = [
 ];
 
 /** Invented movements, each in the material's pack unit; money in the workbook's currency. */
-export function demoStockMoves(): readonly TradeRow<typeof STOCK_MOVES>[] {
-  return tradeRows<typeof STOCK_MOVES, typeof COLUMNS>(COLUMNS, LINES);
+export function demoStockMoves(): readonly TypedRow<typeof STOCK_MOVES>[] {
+  return typedRows<typeof STOCK_MOVES, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -1,11 +1,11 @@
-import { type TradeLine, type TradeRow, tradeRows } from '../../shared/book/layout/tradeRow.ts';
+import { type TypedLine, type TypedRow, typedRows } from '../../shared/book/layout/typedRow.ts';
 import type { SUPPLIES } from '../../shared/book/tables/supplies.ts';
 
 /** What stands in a line, in order. */
 const COLUMNS = ['mold', 'material', 'amount', 'per', 'notes'] as const;
 
 // biome-ignore format: one row a line
-const LINES: readonly TradeLine<typeof SUPPLIES, typeof COLUMNS>[] = [
+const LINES: readonly TypedLine<typeof SUPPLIES, typeof COLUMNS>[] = [
   [null, 'Zip bag, 4 x 6 in', 1, 'pack'],
   [null, 'Bag label', 1, 'pack'],
   [null, 'Bag label', 1, 'order', 'On the box.'],
@@ -14,6 +14,6 @@ const LINES: readonly TradeLine<typeof SUPPLIES, typeof COLUMNS>[] = [
 ];
 
 /** Invented supplies, each in the material's pack unit. */
-export function demoSupplies(): readonly TradeRow<typeof SUPPLIES>[] {
-  return tradeRows<typeof SUPPLIES, typeof COLUMNS>(COLUMNS, LINES);
+export function demoSupplies(): readonly TypedRow<typeof SUPPLIES>[] {
+  return typedRows<typeof SUPPLIES, typeof COLUMNS>(COLUMNS, LINES);
 }

@@ -5,7 +5,7 @@ import type { PlainElement } from '../../shared/elements/plainElement.ts';
 import { textWidth } from '../../shared/pictures/chart/fitText.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import type { Picture } from '../../shared/pictures/pictures.ts';
-import { pictureTitle, pictureWords } from '../../shared/pictures/pictureWords.ts';
+import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { ANY_PICTURE } from './anyPicture.ts';
 import { HEAT_UP, PROFILE, TIMELINE, TIMETABLE, TRIAL } from './pictureData.ts';
 
@@ -48,8 +48,8 @@ describe('drawPicture', () => {
         const root = drawPicture(picture, 600);
         const [title, desc] = elements(root).slice(1, 3);
         expect(title && textOf(title)).toBe(pictureTitle(picture));
-        expect(desc && textOf(desc)).toBe(pictureWords(picture));
-        expect(pictureWords(picture)).not.toMatch(/NaN|infinity|undefined|not a number/i);
+        expect(desc && textOf(desc)).toBe(pictureText(picture));
+        expect(pictureText(picture)).not.toMatch(/NaN|infinity|undefined|not a number/i);
       }),
     );
   });
@@ -71,7 +71,7 @@ describe('drawPicture', () => {
         {
           tag: 'desc',
           attributes: { id: `picture-${kind}-desc` },
-          children: [pictureWords(picture)],
+          children: [pictureText(picture)],
         },
       ]);
     },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Missing } from '../../shared/book/gaps.ts';
+import type { Missing } from '../../shared/book/missingCells.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { planOrder } from '../../shared/plan/planOrder.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../book/demoBook.ts';

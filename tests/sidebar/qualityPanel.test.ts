@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import type { QualityAnswer } from '../../shared/commands/qualityVerbs.ts';
+import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
 import { HOSTILE } from '../paper/hostile.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
 import { openBrowser, openPanel } from './openPanel.ts';

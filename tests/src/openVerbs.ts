@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { AnswerOf, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName } from '../../shared/commands/commands.ts';
 import type { CallResult, Host, UiRequest } from '../../workbench/host/Host.ts';
 import { openHost } from '../../workbench/host/openHost.ts';
 
@@ -11,7 +11,11 @@ export interface DemoBook {
   /** Calls a verb as a page in `window` does, while a cell is selected. */
   readonly call: (name: string, payload: unknown, from?: Place) => Promise<CallResult>;
   /** The same, for calls that must answer. */
-  readonly ask: <V extends Verb>(verb: V, payload: unknown, from?: Place) => Promise<AnswerOf<V>>;
+  readonly ask: <V extends CommandName>(
+    verb: V,
+    payload: unknown,
+    from?: Place,
+  ) => Promise<AnswerOf<V>>;
   /** What the add-on asked the page to show, in order. */
   readonly shown: readonly UiRequest[];
 }
@@ -56,7 +60,7 @@ export async function openDemoBook(
     host,
     shown,
     call,
-    ask: async <V extends Verb>(verb: V, payload: unknown, from?: Place) => {
+    ask: async <V extends CommandName>(verb: V, payload: unknown, from?: Place) => {
       const result = await call(verb, payload, from);
       if (result.kind === 'failure') throw new Error(result.message);
       return result.value as AnswerOf<V>; // the verb's own answer, as it left the add-on

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Table } from '../../shared/book/column.ts';
-import { countedRows } from '../../shared/book/countedRows.ts';
-import { tradeCells } from '../../shared/book/layout/tradeCells.ts';
-import { type TradeRow, tradeRecords } from '../../shared/book/layout/tradeRow.ts';
+import { currentLogRows } from '../../shared/book/currentLogRows.ts';
+import { typedCells } from '../../shared/book/layout/typedCells.ts';
+import { type TypedRow, typedRecords } from '../../shared/book/layout/typedRow.ts';
 import { findColumns } from '../../shared/book/reading/findColumns.ts';
 import { headingOf } from '../../shared/book/reading/heading.ts';
 import { readTable } from '../../shared/book/reading/readTable.ts';
@@ -38,8 +38,8 @@ describe('the demo shop', () => {
 
   test.each(keys)('%s is read without a problem, and gives every required cell', (key) => {
     const table: Table = TABLES[key];
-    const given: readonly TradeRow<Table>[] = rows[key];
-    expect(tradeRecords(table, given)).toHaveLength(given.length);
+    const given: readonly TypedRow<Table>[] = rows[key];
+    expect(typedRecords(table, given)).toHaveLength(given.length);
     for (const row of given)
       for (const [name, column] of Object.entries(table.columns))
         if (column.required) expect(row, `${table.sheet}: ${name}`).toHaveProperty(name);
@@ -51,14 +51,14 @@ describe('the demo shop', () => {
       .filter(({ kind }) => kind !== 'computed')
       .map((column) => headingOf(column, 'metric'));
     const { places } = findColumns(table, headings);
-    const cells = tradeCells(table, rows[key], {
+    const cells = typedCells(table, rows[key], {
       places,
       width: headings.length,
       system: 'metric',
     });
     const { rows: read, problems } = readTable(table, [headings, ...cells]);
     expect(problems).toEqual([]);
-    const begun = tradeRecords<Table>(table, rows[key]);
+    const begun = typedRecords<Table>(table, rows[key]);
     expect(read.map(({ record }) => Object.keys(record).sort())).toEqual(
       begun.map((record) => Object.keys(record).sort()),
     );
@@ -162,7 +162,7 @@ describe('the demo shop', () => {
     } of rows.orders) {
       expect([date, pourOn, due], order).toEqual([date, pourOn, due].sort());
       expect(date <= '2026-11-30', order).toBe(true);
-      const good = countedRows(rows.pourLog.map((record, index) => ({ row: index + 2, record })))
+      const good = currentLogRows(rows.pourLog.map((record, index) => ({ row: index + 2, record })))
         .filter(({ record }) => record.order === order)
         .reduce((sum, { record }) => sum + (record.good ?? 0), 0);
       const isPoured = ['poured', 'packed', 'shipped'].includes(status);

@@ -4,7 +4,7 @@ import { trialTops } from '../../shared/heat/fit/heatTrial.ts';
 import { moldBlock } from '../../shared/trials/contact/heatRow.ts';
 import { heatTrialOf } from '../../shared/trials/contact/heatTrialOf.ts';
 import { findPlateOf } from '../../shared/trials/findPlateOf.ts';
-import { findTrials, indexGaps } from '../../shared/trials/findTrials.ts';
+import { findTrials, noMissingCells } from '../../shared/trials/findTrials.ts';
 import type { Proposal } from '../../shared/trials/proposal.ts';
 import { BENCH, type TrialRows, trialBook } from './trialCells.ts';
 
@@ -37,7 +37,7 @@ function heated({ contact, lossShare = 1, row = {}, minutes = MINUTES, off = () 
 /** The heating of a row, set up as the plan sets up its plate. */
 function trialOf(line: Readonly<Record<string, string | number>>): HeatTrial {
   const book = trialBook({});
-  const gaps = indexGaps(book);
+  const gaps = noMissingCells(book);
   const plate = findPlateOf(gaps, String(line['plate']));
   const mold = book.index.molds.get(String(line['mold']).toLowerCase());
   const block = mold && moldBlock(gaps, mold);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findTrials, indexGaps } from '../../shared/trials/findTrials.ts';
+import { findTrials, noMissingCells } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, nextEntry, readJournal } from '../../shared/trials/journal.ts';
 import { BENCH, trialBook } from './trialCells.ts';
 
@@ -24,7 +24,7 @@ function stackOf(
   of = 'Griddle',
 ) {
   const book = trialBook({ measuredFigures: rows });
-  const gaps = indexGaps(book);
+  const gaps = noMissingCells(book);
   return { stack: readJournal(book, gaps).get(adoptionKey(figure, of)) ?? [], gaps };
 }
 

@@ -1,13 +1,13 @@
-import type { AnswerOf, PayloadOf, Verb } from '../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
 import type { Host } from '../host/Host.ts';
 
-type Good<V extends Verb> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
+type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
 
 /**
  * Calls a verb of the built add-on, as a page would.
  * @throws Error with the add-on's sentences when it refuses
  */
-export async function askAddOn<V extends Verb>(
+export async function askAddOn<V extends CommandName>(
   host: Host,
   verb: V,
   payload: PayloadOf<V>,

@@ -14,12 +14,12 @@ export function headingNote(column: Column, unit: UnitName | undefined, about: s
   if (column.required) parts.push('Required.');
   if (column.kind === 'choice') parts.push(`One of: ${column.choices.join(', ')}.`);
   if (column.kind === 'computed') parts.push('Fills itself: type nothing in this column.');
-  if (column.kind === 'number' && column.bounds) parts.push(...limitWords(column.bounds, unit));
+  if (column.kind === 'number' && column.bounds) parts.push(...limitTexts(column.bounds, unit));
   return parts.join(' ');
 }
 
 /** Limits as sentences, in the unit a person types; none where there is no limit. */
-export function limitWords(bounds: Bounds, unit: UnitName | undefined): readonly string[] {
+export function limitTexts(bounds: Bounds, unit: UnitName | undefined): readonly string[] {
   const limits = unit ? boundsIn(bounds, unit) : bounds;
   const words = [
     ...wordsFor('Greater than', limits.greaterThan, unit),

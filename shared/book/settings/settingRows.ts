@@ -2,7 +2,7 @@ import { fromEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
 import type { BookNotes } from '../layout/bookNotes.ts';
-import { limitWords } from '../layout/headingNote.ts';
+import { limitTexts } from '../layout/headingNote.ts';
 import { trimmed } from '../layout/tableCells.ts';
 import type { CellValue } from '../reading/parseCell.ts';
 import type { Setting, ShopFigure } from './setting.ts';
@@ -34,7 +34,7 @@ export function settingRows(
       setting.kind === 'number' && setting.measure ? MEASURES[setting.measure][system] : undefined;
     const value = values[key] ?? setting.value;
     const cell = typeof value === 'number' && unit ? trimmed(fromEngine(value, unit)) : value;
-    const limits = 'bounds' in setting ? limitWords(setting.bounds, unit) : [];
+    const limits = 'bounds' in setting ? limitTexts(setting.bounds, unit) : [];
     const row: SettingRow = {
       key,
       setting,

@@ -1,6 +1,6 @@
 import { dayAfter } from '../../book/reading/daysBetween.ts';
 import { type PausePoint, pausePoints } from '../../plan/pausePoints.ts';
-import { type DayFrame, dayOf } from '../../words/dayMoment.ts';
+import { type DayFrame, dayOf } from '../../words/momentText.ts';
 import type { DayEntry, DayTimetable } from '../planning/dayTimetable.ts';
 import type { ChecklistRow } from './checklistRow.ts';
 import { latestMoment } from './latestMoment.ts';

@@ -1,5 +1,5 @@
 import type { OrderPlan } from '../../plan/plan.ts';
-import { sayCount, sayTemperature } from '../../words/say.ts';
+import { countText, temperatureText } from '../../words/quantityText.ts';
 import type { DayEntry } from '../planning/dayTimetable.ts';
 
 /** What a line of the checklist tells of the order's plan. */
@@ -32,7 +32,7 @@ function workText(entry: DayEntry, facts: RunFacts | undefined): string {
       return `lay out ${molds(facts, mold)}, cups and tools, all dry`;
     case 'weigh and color':
       return facts
-        ? `weigh and color ${sayCount(facts.cups, 'cup')}, ${facts.pattern} v${facts.version}`
+        ? `weigh and color ${countText(facts.cups, 'cup')}, ${facts.pattern} v${facts.version}`
         : 'weigh and color';
     case 'wash up':
       return 'wash up scale, spoons and bench';
@@ -41,16 +41,16 @@ function workText(entry: DayEntry, facts: RunFacts | undefined): string {
     case 'heat':
       return `heat until every mold top reads ${topOf(facts)}`;
     case 'cook':
-      return `cook ${layer}${facts ? ` to ${sayTemperature(facts.cookTemperature, facts.system, 'up')}` : ''}${oven === undefined ? '' : ` in ${oven}`}, stirred to the bottom`;
+      return `cook ${layer}${facts ? ` to ${temperatureText(facts.cookTemperature, facts.system, 'up')}` : ''}${oven === undefined ? '' : ` in ${oven}`}, stirred to the bottom`;
     case 'pour':
-      return `pour ${layer} into every cavity${facts ? `, cup ${sayTemperature(facts.lowestPour, facts.system, 'up')} or hotter` : ''}`;
+      return `pour ${layer} into every cavity${facts ? `, cup ${temperatureText(facts.lowestPour, facts.system, 'up')} or hotter` : ''}`;
     case 'top off':
       return 'top off slowly from the middle outward, then switch the plate off unless more follows';
     case 'cool':
       return 'cool off the plate, away from water';
     case 'demold':
       return facts
-        ? `demold below ${sayTemperature(facts.demoldTemperature, facts.system, 'down')}`
+        ? `demold below ${temperatureText(facts.demoldTemperature, facts.system, 'down')}`
         : 'demold';
     case 'inspect':
       return 'inspect, tear one piece, count good and bad by defect';
@@ -67,10 +67,10 @@ function molds(facts: RunFacts | undefined, mold: string): string {
 
 function dial(facts: RunFacts | undefined): string {
   if (facts?.plate.kind !== 'reachable') return '';
-  return `, dial at ${sayTemperature(facts.plate.setting, facts.system)}, switch on`;
+  return `, dial at ${temperatureText(facts.plate.setting, facts.system)}, switch on`;
 }
 
 function topOf(facts: RunFacts | undefined): string {
   if (facts?.plate.kind !== 'reachable') return 'its target';
-  return sayTemperature(facts.plate.topTarget, facts.system, 'up');
+  return temperatureText(facts.plate.topTarget, facts.system, 'up');
 }

@@ -1,5 +1,5 @@
 import type { OrderPlan } from '../../plan/plan.ts';
-import { sayTemperature } from '../../words/say.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import { layerWait } from '../planning/layerWaits.ts';
 import type { TimerChoice } from './timer.ts';
 
@@ -19,7 +19,7 @@ export function timerChoices(plan: TimedRun): readonly TimerChoice[] {
 
 function plateTimer({ plate, system }: TimedRun): readonly TimerChoice[] {
   if (plate.kind === 'unreachable') return [];
-  const target = sayTemperature(plate.topTarget, system, 'up');
+  const target = temperatureText(plate.topTarget, system, 'up');
   return [
     {
       key: 'plate',
@@ -36,7 +36,7 @@ function plateTimer({ plate, system }: TimedRun): readonly TimerChoice[] {
 }
 
 function cupTimer({ cupTime, lowestPour, system }: TimedRun): TimerChoice {
-  const lowest = sayTemperature(lowestPour, system, 'up');
+  const lowest = temperatureText(lowestPour, system, 'up');
   return {
     key: 'cup',
     label: 'Cup cooked, pouring begins',
@@ -82,7 +82,7 @@ function layerTimers({ layers }: TimedRun): readonly TimerChoice[] {
 }
 
 function coolTimer({ coolTime, demoldTemperature, system }: TimedRun): TimerChoice {
-  const below = sayTemperature(demoldTemperature, system, 'down');
+  const below = temperatureText(demoldTemperature, system, 'down');
   return {
     key: 'cool',
     label: 'Molds off the plate',

@@ -51,7 +51,7 @@ const WAITING: Readonly<Record<TimerCue['kind'], string>> = {
 };
 
 /** What stands beside the seconds. */
-export function timerWords({ phase, count }: TimerState): string {
+export function timerText({ phase, count }: TimerState): string {
   switch (phase) {
     case 'waiting':
       return 'to go';

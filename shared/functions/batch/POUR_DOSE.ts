@@ -2,7 +2,7 @@ import { type DoseUnit, scaledDose } from '../../batch/scaledDose.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { doseWords } from '../doseWords.ts';
+import { doseText } from '../doseText.ts';
 
 export const POUR_DOSE = defineFunction({
   name: 'POUR_DOSE',
@@ -85,6 +85,6 @@ export const POUR_DOSE = defineFunction({
       { amount, unit: recipeUnit, per, dropVolume, density, spoonDensity },
       cup,
     );
-    return [dose.mass, dose.amount, doseWords(recipeUnit, dose, spoonDensity, tolerance)];
+    return [dose.mass, dose.amount, doseText(recipeUnit, dose, spoonDensity, tolerance)];
   },
 });

@@ -3,7 +3,7 @@ import { coolingLoss } from '../../heat/heatUp/coolingLoss.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK_ONLY, blockOf, FINISH, ROOM, temperatureWords } from '../heatParts.ts';
+import { BLOCK_ONLY, blockOf, FINISH, ROOM, wholeTemperatureText } from '../heatParts.ts';
 
 export const POUR_COOL = defineFunction({
   name: 'POUR_COOL',
@@ -69,7 +69,7 @@ export const POUR_COOL = defineFunction({
     return [
       time.kind === 'reached'
         ? time.seconds
-        : `never: it settles at ${temperatureWords(time.settled, system)}`,
+        : `never: it settles at ${wholeTemperatureText(time.settled, system)}`,
     ];
   },
 });

@@ -1,7 +1,7 @@
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { AIR, notPoured, STACK, STACK_SHAPE, secondsOr, solveStack } from '../stackParts.ts';
-import { NEVER_FIRM, TOP, windowWords } from '../windowWords.ts';
+import { NEVER_FIRM, TOP, windowWords } from '../windowText.ts';
 
 export const POUR_WINDOW = defineSpill({
   name: 'POUR_WINDOW',

@@ -1,6 +1,6 @@
 import { fromMinor, toMinor } from '../../money/minorUnits.ts';
 import { plainTerms } from '../../money/price/plainTerms.ts';
-import { breakWords, priceBreaks } from '../../money/price/priceBreaks.ts';
+import { breakText, priceBreaks } from '../../money/price/priceBreaks.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { CURRENCY, GAIN, GAIN_IS, MONEY, STEP } from '../moneyParts.ts';
 import { aimOf } from './aimOf.ts';
@@ -70,7 +70,7 @@ export const POUR_BREAKS = defineSpill({
       if (price.kind !== 'price') return [quantity, price.because, '', '', ''];
       const each = fromMinor(price.perPiece, currency);
       const total = fromMinor(price.total, currency);
-      return [quantity, each, total, price.margin ?? '', breakWords(row)];
+      return [quantity, each, total, price.margin ?? '', breakText(row)];
     });
   },
 });

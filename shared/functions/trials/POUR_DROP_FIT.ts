@@ -1,6 +1,6 @@
 import { dropVolume } from '../../heat/fit/dropVolume.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { figureWords } from '../../trials/figureWords.ts';
+import { figureAdviceText } from '../../trials/figureAdviceText.ts';
 import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
 
@@ -62,7 +62,7 @@ export const POUR_DROP_FIT = defineFunction({
     'Weight over count and density; the density’s own error is not in it. Hold the bottle as when dosing: a drop grows with the tip and shrinks with heat.',
   compute: ({ weight, drops, density, scaleError, dropSpread }) => {
     const found = dropVolume({ mass: weight, drops, density, scaleError, dropSpread });
-    const words = figureWords(found, DEFAULTS.doseTolerance.value / 2, 'count more drops');
+    const words = figureAdviceText(found, DEFAULTS.doseTolerance.value / 2, 'count more drops');
     return [found.value, found.standardError, words];
   },
 });

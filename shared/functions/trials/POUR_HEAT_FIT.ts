@@ -1,6 +1,6 @@
 import type { ContactFit } from '../../heat/fit/contactFit.ts';
 import { fitContact } from '../../heat/fit/fitContact.ts';
-import { contactRemarkWords, noContactWords } from '../../trials/contact/contactWords.ts';
+import { contactRemarkText, noContactText } from '../../trials/contact/contactText.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatParts.ts';
@@ -82,9 +82,9 @@ export const POUR_HEAT_FIT = defineSpill({
 });
 
 function fitRows(fit: ContactFit, system: UnitSystem) {
-  if (fit.kind === 'no fit') return [[CONTACT, 'no fit', '', noContactWords(fit.because)]];
+  if (fit.kind === 'no fit') return [[CONTACT, 'no fit', '', noContactText(fit.because)]];
   const { contact, lossShare } = fit;
-  const words = fit.remarks.map((remark) => contactRemarkWords(remark, system));
+  const words = fit.remarks.map((remark) => contactRemarkText(remark, system));
   const from = lossShare.from === 'readings' ? 'from the readings' : 'assumed';
   return [
     [CONTACT, contact.value, contact.standardError, words.join('; ')],

@@ -1,7 +1,7 @@
 import { CUP_SHARE } from '../../heat/cupTimeInBand.ts';
 import { microwaveEfficiency } from '../../heat/fit/microwaveEfficiency.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { figureWords } from '../../trials/figureWords.ts';
+import { figureAdviceText } from '../../trials/figureAdviceText.ts';
 import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
 
@@ -88,7 +88,7 @@ export const POUR_OVEN_FIT = defineFunction({
       timeError: 1,
       massShareError: 0.01,
     });
-    const words = figureWords(found, ENOUGH, 'heat further from cold in one burst');
+    const words = figureAdviceText(found, ENOUGH, 'heat further from cold in one burst');
     return [found.value, found.standardError, words];
   },
 });

@@ -1,5 +1,5 @@
 import { setTemperatureFromPucks } from '../../heat/fit/setTemperatureFromPucks.ts';
-import { puckWords } from '../../trials/bench/puckWords.ts';
+import { puckText } from '../../trials/bench/puckText.ts';
 import { defineSpill } from '../defineSpill.ts';
 import { CUP_RANGE, layerOf, MOLD_TOP, THICKNESS } from '../heatParts.ts';
 
@@ -90,7 +90,7 @@ export const POUR_SET_FIT = defineSpill({
         'set temperature',
         found.value,
         found.standardError,
-        puckWords(trials.length, found.standardError),
+        puckText(trials.length, found.standardError),
       ],
     ];
   },

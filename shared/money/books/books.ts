@@ -1,6 +1,6 @@
 import { indexBook } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import { exciseQuarters, exciseYears } from '../excise/exciseQuarters.ts';
 import { toMinor } from '../minorUnits.ts';

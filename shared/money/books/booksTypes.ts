@@ -1,5 +1,5 @@
 import type { CurrencyCode } from '../../book/currency.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { ExciseLine } from '../excise/exciseLine.ts';
 import type { ExciseQuarter, ExciseSums } from '../excise/exciseQuarters.ts';
 

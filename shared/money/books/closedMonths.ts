@@ -1,5 +1,5 @@
 import type { BooksBook } from '../../book/booksBook.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { CLOSED_MONTHS } from '../../book/tables/closedMonths.ts';
 import { toMinor } from '../minorUnits.ts';

@@ -1,6 +1,6 @@
 import { nameKey } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
-import { EXCISE_SOURCE } from '../excise/exciseWords.ts';
+import { EXCISE_SOURCE } from '../excise/exciseText.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';
 import type { Books, Sale } from './booksTypes.ts';

@@ -1,6 +1,6 @@
 import { nameKey } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import { type PaymentRecord, TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';

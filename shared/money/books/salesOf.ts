@@ -1,6 +1,6 @@
 import { nameKey, type OrderRow, problemsAt } from '../../book/bookIndex.ts';
 import type { BooksBook } from '../../book/booksBook.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';

@@ -59,7 +59,7 @@ function mostOf(
 }
 
 /** What is odd about a break, in words; nothing for most. */
-export function breakWords({ quantity, sameFor, dearerThan }: PriceBreak): string {
+export function breakText({ quantity, sameFor, dearerThan }: PriceBreak): string {
   if (sameFor !== undefined) return `${sameFor} cost no more in all than ${quantity}`;
   if (dearerThan !== undefined) return `a piece costs more than at ${dearerThan}`;
   return '';

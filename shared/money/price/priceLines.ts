@@ -1,5 +1,5 @@
 import { formatPlain } from '../../units/format.ts';
-import { sayMoney } from '../../words/sayMoney.ts';
+import { moneyText } from '../../words/moneyText.ts';
 import type { PriceLine, PriceLineKey, PriceTerms } from './price.ts';
 
 interface Charges {
@@ -18,7 +18,7 @@ interface Charges {
 /** The lines of a price in the order a customer reads them; those of 0 are left out, but for the pieces. */
 export function priceLines(charges: Charges, terms: PriceTerms): readonly PriceLine[] {
   const { pieces, perPiece, subtotal } = charges;
-  const each = `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} at ${sayMoney(perPiece, terms.currency)}`;
+  const each = `${pieces} ${pieces === 1 ? 'piece' : 'pieces'} at ${moneyText(perPiece, terms.currency)}`;
   const further: readonly (readonly [PriceLineKey, string, number])[] = [
     ['rush', `Rush charge ${percent(terms.rushShare)}`, charges.rush],
     ['color match', 'Color matching of a new pattern', charges.colorMatch],

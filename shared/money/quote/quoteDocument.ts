@@ -1,6 +1,6 @@
-import { sayCount, sayList, sayShare } from '../../words/say.ts';
-import { sayMoney } from '../../words/sayMoney.ts';
-import { EXCISE_SOURCE, exciseWords } from '../excise/exciseWords.ts';
+import { moneyText } from '../../words/moneyText.ts';
+import { countText, listText, shareText } from '../../words/quantityText.ts';
+import { EXCISE_SOURCE, exciseText } from '../excise/exciseText.ts';
 import type { Price } from '../price/price.ts';
 import type { PriceBreak } from '../price/priceBreaks.ts';
 import type { QuoteFacts } from './quoteFacts.ts';
@@ -42,7 +42,7 @@ export function quoteDocument(
 ): QuoteDocument {
   const { shop, customer, mold, quantity, due } = facts;
   const { currency } = price;
-  const money = (minor: number) => sayMoney(minor, currency);
+  const money = (minor: number) => moneyText(minor, currency);
   return {
     shopName: shop.shopName,
     head: [
@@ -56,7 +56,7 @@ export function quoteDocument(
     goods: [
       ['Pattern', patternWords(facts)],
       ['Mold', mold],
-      ['Quantity', sayCount(quantity, 'piece')],
+      ['Quantity', countText(quantity, 'piece')],
       ...optional('Wanted by', due ?? ''),
     ],
     lines: price.lines.map(({ label, minor }) => [label, money(minor)]),
@@ -65,7 +65,7 @@ export function quoteDocument(
       ...(price.deposit === 0
         ? []
         : ([
-            [`Deposit, ${sayShare(shop.depositShare)} when you accept`, money(price.deposit)],
+            [`Deposit, ${shareText(shop.depositShare)} when you accept`, money(price.deposit)],
             ['Balance', money(price.balance)],
           ] as const)),
     ],
@@ -81,7 +81,9 @@ function optional(label: string, words: string): readonly QuoteFact[] {
 
 function patternWords({ pattern, version, layers }: QuoteFacts): string {
   const colors =
-    layers.length === 1 ? `one color, ${layers[0]}` : `${layers.length} layers, ${sayList(layers)}`;
+    layers.length === 1
+      ? `one color, ${layers[0]}`
+      : `${layers.length} layers, ${listText(layers)}`;
   return `${pattern}, version ${version}: ${colors}`;
 }
 
@@ -92,8 +94,8 @@ function breakRows(breaks: readonly PriceBreak[]): QuoteDocument['breaks'] {
       ? [
           [
             String(quantity),
-            sayMoney(price.perPiece, price.currency),
-            sayMoney(price.subtotal, price.currency),
+            moneyText(price.perPiece, price.currency),
+            moneyText(price.subtotal, price.currency),
           ] as const,
         ]
       : [],
@@ -109,7 +111,7 @@ function notesOf(
   return [
     `The price holds if you accept by ${validUntil}.`,
     ...(due === undefined ? [] : ['The day is confirmed when you accept.']),
-    ...(excise.reason === 'off' ? [] : [`${exciseWords(excise, currency)}.`]),
+    ...(excise.reason === 'off' ? [] : [`${exciseText(excise, currency)}.`]),
     ...(excise.reason === 'taxable' ? [EXCISE_SOURCE] : []),
   ];
 }

@@ -1,5 +1,5 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import { formatPlain } from '../../units/format.ts';
 import { type Account, openAccount } from './account.ts';
 import type {

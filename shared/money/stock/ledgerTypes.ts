@@ -1,4 +1,4 @@
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { MATERIALS } from '../../book/tables/materials.ts';
 import type { STOCK_MOVES } from '../../book/tables/stockMoves.ts';

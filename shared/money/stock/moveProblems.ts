@@ -1,4 +1,4 @@
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
 import { describe } from '../../errors/describe.ts';
 import type { Rule } from '../../errors/InputError.ts';

@@ -1,10 +1,10 @@
 import type { BookIndex, OrderRow } from '../../book/bookIndex.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { planLayers } from '../../plan/amounts/planLayers.ts';
 import { planPieces } from '../../plan/amounts/planPieces.ts';
+import { contradictingSettings } from '../../plan/facts/contradictingSettings.ts';
 import { findOrder } from '../../plan/facts/findOrder.ts';
-import { shopGaps } from '../../plan/facts/shopGaps.ts';
 import { type Uses, usesOf } from './usesOf.ts';
 
 /** What was poured in one run, of which so many came out good. */
@@ -33,7 +33,7 @@ export function orderUses(
   const found = findOrder(index, row);
   if (found.kind === 'missing') return found;
   const { facts } = found;
-  const contradictions = shopGaps(facts, shop);
+  const contradictions = contradictingSettings(facts, shop);
   if (contradictions.length > 0) return { kind: 'missing', missing: contradictions };
   const planned = planPieces(index, facts);
   if (planned.kind === 'unreachable') return noPieces(row, planned.because);

@@ -1,5 +1,5 @@
 import { indexBook, nameKey, type OrderRow } from '../../book/bookIndex.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { formatPlain } from '../../units/format.ts';
 import type { PackFacts, PackUnit } from '../packAmount.ts';
@@ -52,7 +52,7 @@ export type RunUseResult = RunUse | { readonly kind: 'none'; readonly because: r
  */
 export function runUse(book: MoneyBook, stock: Ledger, row: OrderRow, run: string): RunUseResult {
   const order = row.record.order ?? '';
-  const rounds = countedRows(book.pourLog).filter(
+  const rounds = currentLogRows(book.pourLog).filter(
     ({ record }) =>
       nameKey(record.run) === nameKey(run) && nameKey(record.order) === nameKey(order),
   );

@@ -1,4 +1,4 @@
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import { describe } from '../../errors/describe.ts';
 import type { Ledger } from './ledgerTypes.ts';

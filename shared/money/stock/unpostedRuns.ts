@@ -1,5 +1,5 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { MoneyBook } from '../../book/moneyBook.ts';
 import type { Ledger } from './ledgerTypes.ts';
 
@@ -18,7 +18,7 @@ export function unpostedRuns(
     moves.filter(({ reason }) => reason === 'used').map(({ run }) => nameKey(run)),
   );
   const runs = new Map<string, LoggedRun>();
-  for (const { record } of countedRows(pourLog)) {
+  for (const { record } of currentLogRows(pourLog)) {
     const { order, run } = record;
     if (order === undefined || run === undefined || posted.has(nameKey(run))) continue;
     runs.set(nameKey(order, run), { order, run });

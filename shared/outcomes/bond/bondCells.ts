@@ -5,7 +5,7 @@ import { fromEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
 import { bondJoints } from './bondJoints.ts';
-import { bondWords, noBondWords } from './bondWords.ts';
+import { bondTexts, noBondText } from './bondText.ts';
 
 /** The fitted figure, or every joint that it comes from. */
 export const BOND_CELLS = ['fit', 'joints'] as const;
@@ -29,10 +29,10 @@ function fitCells(book: Book): readonly Cells[] {
     'verdict',
   ];
   if (fit.kind !== 'fitted')
-    return [headings, ['bond temperature', '', '', '', noBondWords(fit, units)]];
+    return [headings, ['bond temperature', '', '', '', noBondText(fit, units)]];
   const { value, low, high } = fit.threshold;
   const degrees = [value, low, high].map((one) => inUnits(one, units));
-  return [headings, ['bond temperature', ...degrees, bondWords(fit, units).join('; ')]];
+  return [headings, ['bond temperature', ...degrees, bondTexts(fit, units).join('; ')]];
 }
 
 function jointCells(book: Book): readonly Cells[] {

@@ -1,8 +1,8 @@
 import type { BookIndex } from '../../book/bookIndex.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { PourLogRecord } from '../../book/tables.ts';
 import type { TornJoint } from '../../quality/bond/bondFit.ts';
-import { sayList } from '../../words/say.ts';
+import { listText } from '../../words/quantityText.ts';
 import { loggedFacts } from '../causes/loggedFacts.ts';
 import { type LogReadings, logReadings, type TearTest } from '../causes/logReadings.ts';
 import { runHeat } from '../causes/runHeat.ts';
@@ -39,7 +39,7 @@ const MOST_ROWS = 300;
  * when it peels or tears in part, only the coolest of them is taken to have done so, and the others say nothing.
  */
 export function bondJoints(index: BookIndex): JointsFound {
-  const rows = countedRows(index.book.pourLog).filter(({ record }) => isTorn(record));
+  const rows = currentLogRows(index.book.pourLog).filter(({ record }) => isTorn(record));
   const found = rows.slice(-MOST_ROWS).map(({ row, record }) => jointsOf(index, row, record));
   return {
     joints: found.flatMap((one) => (typeof one === 'object' && 'joints' in one ? one.joints : [])),
@@ -71,7 +71,10 @@ function jointsOf(
   const tears = tearsOf(readings, contacts);
   const isWhole = contacts.length === layers.length - 1;
   if (!isWhole && tears.every((tear) => tear === undefined))
-    return { row, because: `${sayList(readings.blanks).toLowerCase()} must be given, got nothing` };
+    return {
+      row,
+      because: `${listText(readings.blanks).toLowerCase()} must be given, got nothing`,
+    };
   return {
     joints: tears.flatMap((tear, joint) => {
       const contactTemperature = contacts[joint];

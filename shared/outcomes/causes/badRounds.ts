@@ -1,5 +1,5 @@
 import type { Book } from '../../book/book.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import { DEFECT_KEYS, TEAR_KEYS } from '../../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../book/tables.ts';
 
@@ -17,7 +17,7 @@ export interface NamedRound {
 
 /** Rounds with a bad piece or a joint that gave way, the last first. */
 export function badRounds({ pourLog }: Pick<Book, 'pourLog'>): Book['pourLog'] {
-  return countedRows(pourLog)
+  return currentLogRows(pourLog)
     .filter(({ record }) => isBad(record))
     .reverse();
 }

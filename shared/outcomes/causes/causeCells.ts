@@ -1,9 +1,9 @@
 import type { Book } from '../../book/book.ts';
 import { indexBook, nameKey } from '../../book/bookIndex.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import { InputError } from '../../errors/InputError.ts';
 import { badRounds, namedRound } from './badRounds.ts';
-import { NOT_BY_HEAT, unreadWords } from './causeWords.ts';
+import { NOT_BY_HEAT, unreadText } from './causeText.ts';
 import type { Diagnosis } from './diagnose.ts';
 import { diagnoseRow, type RowDiagnosis } from './diagnoseRow.ts';
 
@@ -47,7 +47,7 @@ function roundsOf(book: Book, which: string): Book['pourLog'] {
   const bad = badRounds(book);
   if (nameKey(which) === LAST_BAD) return bad.slice(0, 1);
   const isOfRun = ({ record }: Book['pourLog'][number]) => nameKey(record.run) === nameKey(which);
-  if (!countedRows(book.pourLog).some(isOfRun))
+  if (!currentLogRows(book.pourLog).some(isOfRun))
     throw new InputError({
       field: 'run',
       rule: { kind: 'known', where: 'Pour log' },
@@ -72,7 +72,7 @@ function cellsOfDefect(
 ): readonly Cells[] {
   if (verdict === 'explained')
     return causes.map(({ cause, because, cure }) => [label, name, count, cause, because, cure]);
-  const cause = verdict === 'unread' ? unreadWords(found) : NOT_BY_HEAT;
+  const cause = verdict === 'unread' ? unreadText(found) : NOT_BY_HEAT;
   return [[label, name, count, cause, found.record ?? '', `check: ${checks.join('; ')}`]];
 }
 

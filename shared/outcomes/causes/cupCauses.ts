@@ -1,5 +1,5 @@
-import { sayShare, sayTemperature } from '../../words/say.ts';
-import { sayDifference } from '../../words/sayDifference.ts';
+import { shareText, temperatureText } from '../../words/quantityText.ts';
+import { temperatureDifferenceText } from '../../words/temperatureDifferenceText.ts';
 import type { CauseRule } from './causeRule.ts';
 import type { LayerFigures, RunFigures } from './runFigures.ts';
 
@@ -22,8 +22,8 @@ export const CUP_CAUSES: readonly CauseRule[] = [
       const { name, pour, planned } = coolest;
       return {
         excess: (lowestPour - pour) / CUP_SPAN,
-        because: `the ${name} was poured at ${sayTemperature(pour, system)}, ${sayDifference(lowestPour - pour, system)} below the lowest pour temperature`,
-        cure: `bring the cup back to ${sayTemperature(planned, system)} once it falls below ${sayTemperature(lowestPour, system, 'up')}; fill fewer cavities between heatings`,
+        because: `the ${name} was poured at ${temperatureText(pour, system)}, ${temperatureDifferenceText(lowestPour - pour, system)} below the lowest pour temperature`,
+        cure: `bring the cup back to ${temperatureText(planned, system)} once it falls below ${temperatureText(lowestPour, system, 'up')}; fill fewer cavities between heatings`,
       };
     },
   },
@@ -36,7 +36,7 @@ export const CUP_CAUSES: readonly CauseRule[] = [
       if (hottest === undefined || hottest.pour <= hardStop) return undefined;
       return {
         excess: 1 + (hottest.pour - hardStop) / CUP_SPAN,
-        because: `the ${hottest.name} was poured at ${sayTemperature(hottest.pour, system)}, above the ${sayTemperature(hardStop, system, 'down')} that no cup may pass`,
+        because: `the ${hottest.name} was poured at ${temperatureText(hottest.pour, system)}, above the ${temperatureText(hardStop, system, 'down')} that no cup may pass`,
         cure: 'throw that cup away; heat in short bursts, stir and read after each, and keep the fan on',
       };
     },
@@ -53,8 +53,8 @@ export const CUP_CAUSES: readonly CauseRule[] = [
       const { name, pour, planned } = hottest;
       return {
         excess: (pour - planned - MUCH_HOTTER + CUP_READING) / CUP_SPAN,
-        because: `the ${name} was poured at ${sayTemperature(pour, system)}, ${sayDifference(pour - planned, system)} hotter than planned: it runs thinner and shrinks more`,
-        cure: `let the cup come down to ${sayTemperature(planned, system)}, stirring, before you pour`,
+        because: `the ${name} was poured at ${temperatureText(pour, system)}, ${temperatureDifferenceText(pour - planned, system)} hotter than planned: it runs thinner and shrinks more`,
+        cure: `let the cup come down to ${temperatureText(planned, system)}, stirring, before you pour`,
       };
     },
   },
@@ -66,7 +66,7 @@ export const CUP_CAUSES: readonly CauseRule[] = [
       if (heatShare === undefined || heatShare <= 1) return undefined;
       return {
         excess: heatShare,
-        because: `a cup of this run uses ${sayShare(heatShare)} of its heat budget, leftovers’ earlier heat included`,
+        because: `a cup of this run uses ${shareText(heatShare)} of its heat budget, leftovers’ earlier heat included`,
         cure: 'cook smaller cups fresh for the later rounds, and use no old leftovers for light colors',
       };
     },

@@ -1,5 +1,5 @@
 import { POUR_LOG } from '../../book/tables/pourLog.ts';
-import { sayTemperature } from '../../words/say.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import type { CauseRule } from './causeRule.ts';
 import { CUP_CAUSES } from './cupCauses.ts';
 import { JOINT_CAUSES } from './jointCauses.ts';
@@ -79,11 +79,11 @@ export function heatRecord({
     (one, other) => one.contactTemperature - other.contactTemperature,
   )[0];
   const parts = [
-    ...(moldTop === undefined ? [] : [`the mold top read ${sayTemperature(moldTop, system)}`]),
+    ...(moldTop === undefined ? [] : [`the mold top read ${temperatureText(moldTop, system)}`]),
     ...(coolest === undefined
       ? []
       : [
-          `the ${coolest.above} met the ${coolest.below} at ${sayTemperature(coolest.contactTemperature, system)}, layers bond from ${sayTemperature(bondTemperature, system)}`,
+          `the ${coolest.above} met the ${coolest.below} at ${temperatureText(coolest.contactTemperature, system)}, layers bond from ${temperatureText(bondTemperature, system)}`,
         ]),
   ];
   return parts.length === 0 ? undefined : parts.join('; ');

@@ -1,5 +1,5 @@
-import { sayDuration, sayTemperature } from '../../words/say.ts';
-import { sayDifference } from '../../words/sayDifference.ts';
+import { durationText, temperatureText } from '../../words/quantityText.ts';
+import { temperatureDifferenceText } from '../../words/temperatureDifferenceText.ts';
 import type { CauseRule } from './causeRule.ts';
 import { PROBE } from './moldCauses.ts';
 import type { JointFigures, RunFigures } from './runFigures.ts';
@@ -25,7 +25,7 @@ export const JOINT_CAUSES: readonly CauseRule[] = [
       const { above, below, surface, contactTemperature } = coolest;
       const short = run.bondTemperature - contactTemperature;
       if (short <= -BOND_SPAN) return undefined;
-      const at = `the ${above} reached the ${below} at ${sayTemperature(surface, run.system)} surface`;
+      const at = `the ${above} reached the ${below} at ${temperatureText(surface, run.system)} surface`;
       return {
         excess: 1 + short / BOND_SPAN,
         because: `${at}, ${shortWords(run, coolest)}`,
@@ -49,8 +49,8 @@ export const JOINT_CAUSES: readonly CauseRule[] = [
         };
       return {
         excess: (1 - gap / earliest.seconds) / EARLIEST_DOUBT,
-        because: `the ${above} followed after ${sayDuration(gap)}, and the ${below} carries a layer only after ${sayDuration(earliest.seconds, 'up')}`,
-        cure: `wait ${sayDuration(earliest.seconds, 'up')} after the ${below}, and pour low and slow`,
+        because: `the ${above} followed after ${durationText(gap)}, and the ${below} carries a layer only after ${durationText(earliest.seconds, 'up')}`,
+        cure: `wait ${durationText(earliest.seconds, 'up')} after the ${below}, and pour low and slow`,
       };
     },
   },
@@ -67,10 +67,10 @@ function shortWords(
   { bondTemperature, system }: RunFigures,
   { surface, surfaceNeeded, contactTemperature }: JointFigures,
 ): string {
-  const off = sayDifference(Math.abs(surfaceNeeded - surface), system);
+  const off = temperatureDifferenceText(Math.abs(surfaceNeeded - surface), system);
   return contactTemperature < bondTemperature
-    ? `${off} under the threshold of ${sayTemperature(surfaceNeeded, system)}: likely peel`
-    : `only ${off} above the threshold of ${sayTemperature(surfaceNeeded, system)}, which is not known more closely than that`;
+    ? `${off} under the threshold of ${temperatureText(surfaceNeeded, system)}: likely peel`
+    : `only ${off} above the threshold of ${temperatureText(surfaceNeeded, system)}, which is not known more closely than that`;
 }
 
 /** What would have brought the faces together warmer, each by itself as far as the record tells. */
@@ -78,7 +78,7 @@ function bondCure(run: RunFigures, joint: JointFigures): string {
   const { moldTop, topTarget, system } = run;
   const cures = [
     ...(moldTop !== undefined && moldTop < topTarget - PROBE
-      ? [`heat the mold until its top reads ${sayTemperature(topTarget, system, 'up')}`]
+      ? [`heat the mold until its top reads ${temperatureText(topTarget, system, 'up')}`]
       : []),
     ...soonerCure(joint),
     ...hotterCure(run, joint),
@@ -93,10 +93,10 @@ function soonerCure({ above, below, latest, earliest, gap }: JointFigures): read
   if (earliest.kind === 'never firm' || latest.kind === 'too late from the start') return [];
   const start = earliest.kind === 'seconds' ? earliest.seconds : 0;
   if (latest.kind === 'seconds' && latest.seconds >= start && latest.seconds < gap)
-    return [`pour the ${above} within ${sayDuration(latest.seconds, 'down')} of the ${below}`];
+    return [`pour the ${above} within ${durationText(latest.seconds, 'down')} of the ${below}`];
   if (gap <= start + 2 * GAP_READING) return [];
   return [
-    `pour the ${above} as soon as the ${below} carries it, ${sayDuration(start, 'up')} after it`,
+    `pour the ${above} as soon as the ${below} carries it, ${durationText(start, 'up')} after it`,
   ];
 }
 
@@ -106,7 +106,7 @@ function hotterCure(run: RunFigures, joint: JointFigures): readonly string[] {
   const short = run.bondTemperature - joint.contactTemperature;
   if (upper?.pour === undefined || (upper.planned - upper.pour) / 2 < Math.max(short, CUP_GAIN))
     return [];
-  return [`have its cup at ${sayTemperature(upper.planned, run.system)}`];
+  return [`have its cup at ${temperatureText(upper.planned, run.system)}`];
 }
 
 /** A pour that kept the run sheet's window is not blamed, as long as the mold was no hotter than that window was for. */

@@ -1,5 +1,5 @@
-import { sayDuration, sayTemperature } from '../../words/say.ts';
-import { sayDifference } from '../../words/sayDifference.ts';
+import { durationText, temperatureText } from '../../words/quantityText.ts';
+import { temperatureDifferenceText } from '../../words/temperatureDifferenceText.ts';
 import type { CauseRule } from './causeRule.ts';
 import type { RunFigures } from './runFigures.ts';
 
@@ -28,8 +28,8 @@ export const MOLD_CAUSES: readonly CauseRule[] = [
       if (moldTop === undefined || moldTop >= topTarget - PROBE) return undefined;
       return {
         excess: (topTarget - moldTop) / MOLD_SPAN,
-        because: `the mold top read ${sayTemperature(moldTop, system)} at the first pour, ${sayDifference(topTarget - moldTop, system)} below what it must read`,
-        cure: `wait until the mold top itself reads ${sayTemperature(topTarget, system, 'up')}, whatever the dial says`,
+        because: `the mold top read ${temperatureText(moldTop, system)} at the first pour, ${temperatureDifferenceText(topTarget - moldTop, system)} below what it must read`,
+        cure: `wait until the mold top itself reads ${temperatureText(topTarget, system, 'up')}, whatever the dial says`,
       };
     },
   },
@@ -41,8 +41,8 @@ export const MOLD_CAUSES: readonly CauseRule[] = [
       if (moldTop === undefined || moldTop <= hottestTop + PROBE) return undefined;
       return {
         excess: (moldTop - hottestTop) / MOLD_SPAN,
-        because: `the mold top read ${sayTemperature(moldTop, system)}, ${sayDifference(moldTop - hottestTop, system)} above where the plate was to bring it`,
-        cure: `turn the plate down until the mold top reads ${sayTemperature(hottestTop, system, 'down')} or less`,
+        because: `the mold top read ${temperatureText(moldTop, system)}, ${temperatureDifferenceText(moldTop - hottestTop, system)} above where the plate was to bring it`,
+        cure: `turn the plate down until the mold top reads ${temperatureText(hottestTop, system, 'down')} or less`,
       };
     },
   },
@@ -55,11 +55,11 @@ export const MOLD_CAUSES: readonly CauseRule[] = [
       if (first === undefined || first.seconds >= LEVELING) return undefined;
       const hotter =
         run.moldTop === undefined || run.moldTop < run.topTarget
-          ? `pour once the mold top reads ${sayTemperature(run.topTarget, run.system, 'up')}`
+          ? `pour once the mold top reads ${temperatureText(run.topTarget, run.system, 'up')}`
           : 'cover the mold, or fill fewer cavities at a time';
       return {
         excess: ((LEVELING - first.seconds) / LEVELING) * 3,
-        because: `the ${first.name} no longer moved after ${sayDuration(first.seconds)}`,
+        because: `the ${first.name} no longer moved after ${durationText(first.seconds)}`,
         cure: `${hotter}, so that it stays open long enough to level`,
       };
     },

@@ -1,7 +1,7 @@
 import { type PChart, pChart } from '../../quality/charts/pChart.ts';
 import type { ChartPoints, NamedSample } from './chartSamples.ts';
 import { recomputed, SHARE_MEANING } from './shareChart.ts';
-import { signalWords } from './signalWords.ts';
+import { signalText } from './signalText.ts';
 
 /** Which points the limits come from. */
 export const CHART_LIMITS = ['all points', 'without points beyond a limit'] as const;
@@ -52,7 +52,7 @@ function signalsByPoint(
   const labels = samples.map(({ label }) => label);
   const words = new Map<number, string>();
   for (const signal of signals) {
-    const text = signalWords(signal, labels, SHARE_MEANING);
+    const text = signalText(signal, labels, SHARE_MEANING);
     const before = words.get(signal.to);
     words.set(signal.to, before === undefined ? text : `${before}; ${text}`);
   }

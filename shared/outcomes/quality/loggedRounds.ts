@@ -1,6 +1,6 @@
 import type { Book } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import { DEFECT_KEYS } from '../../book/tables/pourLog.ts';
 import { pieceWeights } from '../../log/pieceWeights.ts';
 
@@ -38,7 +38,7 @@ export function loggedRounds({
   pourLog,
   shop,
 }: Pick<Book, 'pourLog' | 'shop'>): readonly LoggedRound[] {
-  return countedRows(pourLog).flatMap(({ row, record }) => {
+  return currentLogRows(pourLog).flatMap(({ row, record }) => {
     const { run, mold, pattern, version, poured, good, moldTop } = record;
     if (run === undefined || mold === undefined || pattern === undefined) return [];
     if (poured === undefined || good === undefined || good > poured) return [];

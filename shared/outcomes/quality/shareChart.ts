@@ -2,7 +2,7 @@ import { type PChart, type PChartResult, pChart, SETTLED } from '../../quality/c
 import type { UnitSystem } from '../../units/measures.ts';
 import type { ChartPoints, NamedSample } from './chartSamples.ts';
 import type { ControlChart } from './controlChart.ts';
-import { ruleName, signalWords } from './signalWords.ts';
+import { ruleName, signalText } from './signalText.ts';
 
 /** What a signal of a chart of bad pieces means. */
 export const SHARE_MEANING = { high: 'more bad than usual', low: 'fewer bad than usual' } as const;
@@ -33,7 +33,7 @@ export function shareChart(
     })),
     signals: chart.signals.map((signal) => ({
       rule: ruleName(signal),
-      text: signalWords(signal, labels, SHARE_MEANING),
+      text: signalText(signal, labels, SHARE_MEANING),
       from: signal.from,
       to: signal.to,
     })),

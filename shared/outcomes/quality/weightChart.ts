@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../units/measures.ts';
 import type { ControlChart } from './controlChart.ts';
 import { inScope, type LoggedRound, namesOf } from './loggedRounds.ts';
 import { MOST_POINTS } from './shareChart.ts';
-import { ruleName, signalWords } from './signalWords.ts';
+import { ruleName, signalText } from './signalText.ts';
 
 const MEANING = { high: 'heavier than usual', low: 'lighter than usual' } as const;
 
@@ -36,7 +36,7 @@ export function weightChart(
     signals: [
       ...chart.signals.map((signal) => ({
         rule: ruleName(signal),
-        text: signalWords(signal, labels, MEANING),
+        text: signalText(signal, labels, MEANING),
         from: signal.from,
         to: signal.to,
       })),

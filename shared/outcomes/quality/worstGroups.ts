@@ -1,6 +1,6 @@
 import { nameKey } from '../../book/bookIndex.ts';
 import { yieldRate } from '../../quality/yieldRate.ts';
-import { sayCount } from '../../words/say.ts';
+import { countText } from '../../words/quantityText.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 
 /** Groups shown. */
@@ -35,7 +35,7 @@ export function worstGroups(
     groupsOf(rounds, 'pattern', ({ pattern }) => pattern),
     groupsOf(rounds, 'layers', (round) => {
       const layers = layersOf(round);
-      return layers === undefined ? undefined : sayCount(layers, 'layer');
+      return layers === undefined ? undefined : countText(layers, 'layer');
     }),
   ];
   return kinds

@@ -4,7 +4,7 @@ import { yieldRate } from '../../quality/yieldRate.ts';
 import { compareYields, type GroupYield } from '../../quality/yields/compareYields.ts';
 import { shrunkenYield } from '../../quality/yields/shrunkenYield.ts';
 import type { YieldPrior } from '../../quality/yields/yieldPrior.ts';
-import { sayCount } from '../../words/say.ts';
+import { countText } from '../../words/quantityText.ts';
 import { type LogGroup, type YieldBy, yieldGroups } from './yieldGroups.ts';
 
 /** Of every interval of the table, as of the function for one yield. */
@@ -72,7 +72,7 @@ function priorLine(prior: YieldPrior): Cells {
 }
 
 function priorNote({ groups, weight, ...prior }: YieldPrior): string {
-  const worth = `counts as ${sayCount(Number(weight.toPrecision(3)), 'piece')}`;
+  const worth = `counts as ${countText(Number(weight.toPrecision(3)), 'piece')}`;
   if (prior.from === 'assumption') return `the shop’s assumption: ${WHY[prior.because]}; ${worth}`;
   const held = prior.weightBy === 'record' ? '' : ', which these groups hardly settle';
   return `from the ${groups} groups above; ${worth}${held}`;

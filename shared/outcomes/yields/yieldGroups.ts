@@ -1,5 +1,5 @@
 import type { Book } from '../../book/book.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { PourLogRecord } from '../../book/tables.ts';
 import { GAP_KEYS, POUR_KEYS } from '../../log/formFields.ts';
 import { fromEngine } from '../../units/convert.ts';
@@ -51,7 +51,7 @@ interface GroupKey {
 export function yieldGroups(pourLog: Book['pourLog'], by: YieldBy, system: UnitSystem): LogGroups {
   const sums = new Map<string, { key: GroupKey; good: number; poured: number; rounds: number }>();
   const leftOut: number[] = [];
-  for (const { row, record } of countedRows(pourLog)) {
+  for (const { row, record } of currentLogRows(pourLog)) {
     const { good, poured } = record;
     if (good === undefined || poured === undefined || good > poured) {
       leftOut.push(row);

@@ -1,7 +1,7 @@
-import { bottleneckWords, fitWords } from '../../day/checklist/dayWords.ts';
+import { bottleneckText, weekFitText } from '../../day/checklist/dayText.ts';
 import type { WeekCapacity } from '../../day/shop/weekCapacity.ts';
 import type { UnitSystem } from '../../units/measures.ts';
-import { sayDay } from '../../words/dayMoment.ts';
+import { dayText } from '../../words/momentText.ts';
 import { addChart, addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 
 const HOUR = 3600;
@@ -23,10 +23,10 @@ export function addCapacity(
     return;
   }
   const { plan, days, leftOut, assumptions } = week;
-  addWide(draft, fitWords(plan, { firstDay, system }), 'text');
+  addWide(draft, weekFitText(plan, { firstDay, system }), 'text');
   for (const { order, because } of [...plan.unplanned, ...leftOut])
     addWide(draft, `${order}: ${because}.`, 'text');
-  if (plan.orders.length > 0) addWide(draft, bottleneckWords(plan), 'text');
+  if (plan.orders.length > 0) addWide(draft, bottleneckText(plan), 'text');
   for (const text of assumptions) addWide(draft, text, 'note');
   const columns = addTable(
     draft,
@@ -39,7 +39,7 @@ export function addCapacity(
       { heading: 'Packed', style: 'text' },
     ],
     days.map(({ there, work, rounds, packed }, place) => [
-      ...[sayDay({ firstDay }, place), there / HOUR, work / HOUR],
+      ...[dayText({ firstDay }, place), there / HOUR, work / HOUR],
       ...[there > 0 ? work / there : undefined, rounds, packed.join(', ')],
     ]),
   );

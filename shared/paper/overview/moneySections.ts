@@ -1,9 +1,9 @@
-import type { BooksOnShow } from '../../money/books/booksOnShow.ts';
+import type { BooksSummary } from '../../money/books/booksSummary.ts';
 import { AGES, type MonthFigures } from '../../money/books/booksTypes.ts';
-import { sayChange } from '../../money/books/sayChange.ts';
-import { EXCISE_SOURCE } from '../../money/excise/exciseWords.ts';
+import { closingChangeText } from '../../money/books/closingChangeText.ts';
+import { EXCISE_SOURCE } from '../../money/excise/exciseText.ts';
 import { fromMinor } from '../../money/minorUnits.ts';
-import { sayMoney } from '../../words/sayMoney.ts';
+import { moneyText } from '../../words/moneyText.ts';
 import { addChart, addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 
 /** Months and quarters that the sheet shows at most, the newest. */
@@ -11,7 +11,7 @@ const MONTHS = 12;
 const QUARTERS = 8;
 
 /** Sales, cost and margin by month. */
-export function addMonths(draft: TabDraft, books: BooksOnShow): void {
+export function addMonths(draft: TabDraft, books: BooksSummary): void {
   const { currency } = books;
   addGap(draft);
   addWide(draft, 'Sales and margin by month', 'heading');
@@ -56,14 +56,14 @@ export function addMonths(draft: TabDraft, books: BooksOnShow): void {
 function addSince(
   draft: TabDraft,
   { month, since }: MonthFigures,
-  { currency }: BooksOnShow,
+  { currency }: BooksSummary,
 ): void {
-  const words = since && sayChange(since, currency);
+  const words = since && closingChangeText(since, currency);
   if (words) addWide(draft, `${month}, ${words}`, 'strong');
 }
 
 /** The tax by quarter, with its cautions. */
-export function addExcise(draft: TabDraft, books: BooksOnShow): void {
+export function addExcise(draft: TabDraft, books: BooksSummary): void {
   const { currency, isExciseOn, quarters } = books;
   addGap(draft);
   addWide(draft, 'Excise by quarter', 'heading');
@@ -107,7 +107,7 @@ export function addExcise(draft: TabDraft, books: BooksOnShow): void {
 }
 
 /** What customers owe, by age. */
-export function addReceivable(draft: TabDraft, { receivable, currency }: BooksOnShow): void {
+export function addReceivable(draft: TabDraft, { receivable, currency }: BooksSummary): void {
   const { byAge, total, overpaid, heldTotal } = receivable;
   const amount = (minor: number) => fromMinor(minor, currency);
   addGap(draft);
@@ -130,5 +130,5 @@ export function addReceivable(draft: TabDraft, { receivable, currency }: BooksOn
     ],
   );
   for (const { order, open } of overpaid)
-    addWide(draft, `Order ${order} is overpaid by ${sayMoney(-open, currency)}.`, 'strong');
+    addWide(draft, `Order ${order} is overpaid by ${moneyText(-open, currency)}.`, 'strong');
 }

@@ -1,14 +1,14 @@
 import type { BooksBook } from '../../book/booksBook.ts';
-import { countedRows } from '../../book/countedRows.ts';
+import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { DayBook } from '../../book/dayBook.ts';
 import { dayAfter } from '../../book/reading/daysBetween.ts';
 import { type WeekCapacity, weekCapacity } from '../../day/shop/weekCapacity.ts';
 import { books } from '../../money/books/books.ts';
-import { type BooksOnShow, booksOnShow } from '../../money/books/booksOnShow.ts';
+import { type BooksSummary, booksSummary } from '../../money/books/booksSummary.ts';
 import { compareText } from '../../money/books/salesOf.ts';
 import { byDue } from '../../money/stock/shortfall.ts';
-import { type StockOnShow, stockOnShow } from '../../money/stock/stockOnShow.ts';
-import { type QualityOnShow, qualityOnShow } from '../../outcomes/quality/qualityOnShow.ts';
+import { type StockSummary, stockSummary } from '../../money/stock/stockSummary.ts';
+import { type QualitySummary, qualitySummary } from '../../outcomes/quality/qualitySummary.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 
 /** Orders due within so many days are listed. */
@@ -42,11 +42,11 @@ export interface Overview {
   readonly system: UnitSystem;
   readonly due: readonly DueOrder[];
   readonly week: WeekCapacity;
-  readonly books: BooksOnShow;
-  readonly stock: Pick<StockOnShow, 'total' | 'purchases' | 'uncounted'>;
+  readonly books: BooksSummary;
+  readonly stock: Pick<StockSummary, 'total' | 'purchases' | 'uncounted'>;
   readonly yields: readonly MonthYield[];
   /** Of all molds and patterns, a point a round. */
-  readonly quality: QualityOnShow;
+  readonly quality: QualitySummary;
 }
 
 /** What the overview is made from. */
@@ -54,17 +54,17 @@ type OverviewBook = BooksBook & Pick<DayBook, 'people'>;
 
 /** @param day `yyyy-mm-dd` */
 export function overview(book: OverviewBook, day: string): Overview {
-  const { total, purchases, uncounted } = stockOnShow(book);
+  const { total, purchases, uncounted } = stockSummary(book);
   return {
     shopName: book.shop.shopName,
     day,
     system: book.shop.units,
     due: dueOrders(book, day),
     week: weekCapacity(book, day),
-    books: booksOnShow(book, books(book, day)),
+    books: booksSummary(book, books(book, day)),
     stock: { total, purchases, uncounted },
     yields: monthYields(book),
-    quality: qualityOnShow(book, day, { points: 'rounds' }),
+    quality: qualitySummary(book, day, { points: 'rounds' }),
   };
 }
 
@@ -89,7 +89,7 @@ function dueOrders({ orders }: BooksBook, day: string): readonly DueOrder[] {
 /** Good pieces of all poured by the month they were logged in; rows that contradict themselves are left out. */
 function monthYields({ pourLog }: Pick<BooksBook, 'pourLog'>): readonly MonthYield[] {
   const months = new Map<string, { poured: number; good: number }>();
-  for (const { record } of countedRows(pourLog)) {
+  for (const { record } of currentLogRows(pourLog)) {
     const { loggedAt = '', poured, good } = record;
     const month = /^\d{4}-\d\d/.exec(loggedAt)?.[0];
     if (month === undefined || poured === undefined || good === undefined || good > poured)

@@ -1,5 +1,5 @@
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import type { QualityOnShow } from '../../outcomes/quality/qualityOnShow.ts';
+import type { QualitySummary } from '../../outcomes/quality/qualitySummary.ts';
 import type { Picture } from '../../pictures/pictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { formatFixed } from '../../units/format.ts';
@@ -12,7 +12,7 @@ const POINTS = 24;
 const CURVE_STEP = 5;
 
 /** Share of bad pieces of the last rounds as a line chart, with its limits. */
-export function addControlChart(draft: TabDraft, { pictures }: QualityOnShow): void {
+export function addControlChart(draft: TabDraft, { pictures }: QualitySummary): void {
   const chart = pictureOf(pictures, 'share-chart');
   addGap(draft);
   addWide(draft, 'Share of bad pieces, round by round', 'heading');
@@ -36,7 +36,7 @@ export function addControlChart(draft: TabDraft, { pictures }: QualityOnShow): v
 }
 
 /** Weights of the last pieces of the mold that was weighed last. */
-export function addWeights(draft: TabDraft, { pictures, system }: QualityOnShow): void {
+export function addWeights(draft: TabDraft, { pictures, system }: QualitySummary): void {
   const chart = pictureOf(pictures, 'weight-chart');
   if (chart === undefined) return;
   const unit = MEASURES.baseMass[system];
@@ -71,7 +71,7 @@ function lastPoints(
 }
 
 /** Bad pieces by what was wrong as a column chart. */
-export function addDefects(draft: TabDraft, { pictures }: QualityOnShow): void {
+export function addDefects(draft: TabDraft, { pictures }: QualitySummary): void {
   const ranking = pictureOf(pictures, 'defect-pareto');
   if (ranking === undefined) return;
   addGap(draft);
@@ -90,7 +90,7 @@ export function addDefects(draft: TabDraft, { pictures }: QualityOnShow): void {
 }
 
 /** The fitted curve of the yield over the mold top with its band, from the coolest to the hottest reading. */
-export function addYieldCurve(draft: TabDraft, { pictures, system }: QualityOnShow): void {
+export function addYieldCurve(draft: TabDraft, { pictures, system }: QualitySummary): void {
   const shown = pictureOf(pictures, 'yield-curve');
   if (shown === undefined) return;
   const unit = MEASURES.temperature[system];

@@ -1,10 +1,5 @@
-import type { QualityOnShow } from '../../outcomes/quality/qualityOnShow.ts';
-import {
-  NO_WORST,
-  trendWords,
-  weekWords,
-  worstWords,
-} from '../../outcomes/quality/qualityWords.ts';
+import type { QualitySummary } from '../../outcomes/quality/qualitySummary.ts';
+import { NO_WORST, trendText, weekWords, worstWords } from '../../outcomes/quality/qualityText.ts';
 import { addControlChart, addDefects, addWeights, addYieldCurve } from './qualityCharts.ts';
 import { addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 
@@ -12,7 +7,7 @@ import { addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 const SIGNALS = 5;
 
 /** This week's yield, the weeks before, signals, the worst, and the charts that the panel draws, as the sheet's own. */
-export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
+export function addQuality(draft: TabDraft, quality: QualitySummary): void {
   const { key, text } = weekWords(quality);
   addGap(draft);
   addWide(draft, `Quality this week: ${key}`, 'heading');
@@ -27,8 +22,8 @@ export function addQuality(draft: TabDraft, quality: QualityOnShow): void {
   addWeights(draft, quality);
 }
 
-function addWeeks(draft: TabDraft, quality: QualityOnShow): void {
-  addWide(draft, trendWords(quality), 'text');
+function addWeeks(draft: TabDraft, quality: QualitySummary): void {
+  addWide(draft, trendText(quality), 'text');
   addTable(
     draft,
     [
@@ -48,7 +43,7 @@ function addWeeks(draft: TabDraft, quality: QualityOnShow): void {
   );
 }
 
-function addSignals(draft: TabDraft, { pictures }: QualityOnShow): void {
+function addSignals(draft: TabDraft, { pictures }: QualitySummary): void {
   const texts = pictures.flatMap((picture) =>
     picture.kind === 'share-chart' || picture.kind === 'weight-chart'
       ? [...picture.signals].sort((one, other) => other.to - one.to).map(({ text }) => text)
@@ -61,7 +56,7 @@ function addSignals(draft: TabDraft, { pictures }: QualityOnShow): void {
   if (more > 0) addWide(draft, `And ${more} more: see Quality in the panel.`, 'note');
 }
 
-function addWorst(draft: TabDraft, { worst }: QualityOnShow): void {
+function addWorst(draft: TabDraft, { worst }: QualitySummary): void {
   addGap(draft);
   addWide(draft, 'Worst three of the last 8 weeks', 'heading');
   if (worst.length === 0) addWide(draft, NO_WORST, 'text');

@@ -1,7 +1,7 @@
 import { fromMinor } from '../../money/minorUnits.ts';
 import type { PurchaseLine } from '../../money/stock/purchaseList.ts';
 import { formatPlain } from '../../units/format.ts';
-import { sayMoney } from '../../words/sayMoney.ts';
+import { moneyText } from '../../words/moneyText.ts';
 import { DAYS_AHEAD, type Overview } from './overview.ts';
 import { addGap, addTable, addWide, type TabDraft } from './tabDraft.ts';
 
@@ -39,7 +39,7 @@ export function addStock(draft: TabDraft, { stock, books }: Overview): void {
   const { currency } = books;
   const { total, purchases, uncounted } = stock;
   addGap(draft);
-  addWide(draft, `Stock: ${sayMoney(total, currency)} at the weighted average`, 'heading');
+  addWide(draft, `Stock: ${moneyText(total, currency)} at the weighted average`, 'heading');
   if (purchases.lines.length === 0) addWide(draft, 'Nothing to buy for the open orders.', 'text');
   else
     addTable(

@@ -1,4 +1,4 @@
-import { pictureWords } from '../../pictures/pictureWords.ts';
+import { pictureText } from '../../pictures/pictureText.ts';
 import type { RunSheetDocument, SheetBlock } from './documentTypes.ts';
 import { addChecklists, addFacts, addLine, addTable } from './tab/tabBlocks.ts';
 import { type RunSheetCells, TAB_WIDTHS, type TabDraft } from './tab/tabTypes.ts';
@@ -29,7 +29,7 @@ function addBlock(draft: TabDraft, block: SheetBlock): void {
       for (const line of block.lines) addLine(draft, line, 'small');
       return;
     case 'figure':
-      addLine(draft, pictureWords(block.picture), 'small');
+      addLine(draft, pictureText(block.picture), 'small');
       return;
     case 'table':
       addTable(draft, block);

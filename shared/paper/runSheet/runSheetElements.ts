@@ -1,6 +1,6 @@
 import type { ElementTag, PlainElement } from '../../elements/plainElement.ts';
 import { drawPicture } from '../../pictures/drawPicture.ts';
-import { pictureWords } from '../../pictures/pictureWords.ts';
+import { pictureText } from '../../pictures/pictureText.ts';
 import type {
   RunSheetDocument,
   SectionName,
@@ -67,7 +67,7 @@ function blockElement(block: SheetBlock): PlainElement {
     case 'figure':
       return element('figure', '', [
         drawPicture(block.picture, FIGURE_WIDTH),
-        element('figcaption', '', [pictureWords(block.picture)]),
+        element('figcaption', '', [pictureText(block.picture)]),
       ]);
     case 'table':
       return tableElement(block);

@@ -7,7 +7,7 @@ import { fromEngine } from '../../units/convert.ts';
 import { formatFixed } from '../../units/format.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
-import { sayTemperature } from '../../words/say.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import { mark } from '../chart/marks.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
@@ -116,7 +116,7 @@ function linesOf(
         'stroke-width': 1.6,
         ...(dash === '' ? {} : { 'stroke-dasharray': dash }),
       }),
-      words(at + (isLeft ? -5 : 5), y, `${text} ${sayTemperature(value, system)}`, {
+      words(at + (isLeft ? -5 : 5), y, `${text} ${temperatureText(value, system)}`, {
         anchor: isLeft ? 'end' : 'start',
         isBold: dash === '',
       }),

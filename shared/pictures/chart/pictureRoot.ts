@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { shape } from '../../elements/svg.ts';
 import type { Picture } from '../pictures.ts';
-import { pictureTitle, pictureWords } from '../pictureWords.ts';
+import { pictureText, pictureTitle } from '../pictureText.ts';
 
 /** How large a picture is drawn [px]. */
 export interface PictureSize {
@@ -32,7 +32,7 @@ export function pictureRoot(
     },
     [
       shape('title', { id: ids.title }, [pictureTitle(picture)]),
-      shape('desc', { id: ids.desc }, [pictureWords(picture)]),
+      shape('desc', { id: ids.desc }, [pictureText(picture)]),
       shape('rect', {
         x: 0,
         y: 0,

@@ -1,13 +1,13 @@
 import { GRAY, segment } from '../../elements/svg.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { say, sayShare } from '../../words/say.ts';
+import { quantityText, shareText } from '../../words/quantityText.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import { signalMark } from './signalLanes.ts';
 
 /** A value of the chart in words: `12 %`, `0.315 oz`. */
-export function sayValue(value: number, { kind, system }: ControlChart): string {
-  if (kind === 'share-chart') return sayShare(Number(value.toPrecision(3)));
-  return say(value, 'baseMass', system, system === 'US' ? 3 : 2);
+export function chartValueText(value: number, { kind, system }: ControlChart): string {
+  if (kind === 'share-chart') return shareText(Number(value.toPrecision(3)));
+  return quantityText(value, 'baseMass', system, system === 'US' ? 3 : 2);
 }
 
 export function controlLegend(chart: ControlChart): readonly LegendItem[] {
@@ -16,7 +16,7 @@ export function controlLegend(chart: ControlChart): readonly LegendItem[] {
   return [
     {
       draw: (x, y) => [segment([x, y], [x + 24, y], { stroke: GRAY.text })],
-      text: `center line ${sayValue(center, chart)}`,
+      text: `center line ${chartValueText(center, chart)}`,
     },
     {
       draw: (x, y) => [

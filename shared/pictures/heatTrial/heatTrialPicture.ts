@@ -5,7 +5,7 @@ import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
-import { sayTemperature } from '../../words/say.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import { type EndLabel, endLabels } from '../chart/endLabels.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, niceAxis, plotFrame } from '../chart/plotFrame.ts';
@@ -88,9 +88,9 @@ function labelsOf({ curve, target, system }: HeatTrialPictured): readonly EndLab
   return [
     ...(last === undefined
       ? []
-      : [{ y: last.top, text: `fitted ${sayTemperature(last.top, system)}`, isBold: true }]),
+      : [{ y: last.top, text: `fitted ${temperatureText(last.top, system)}`, isBold: true }]),
     ...(target === undefined
       ? []
-      : [{ y: target, text: `must read ${sayTemperature(target, system, 'up')}` }]),
+      : [{ y: target, text: `must read ${temperatureText(target, system, 'up')}` }]),
   ];
 }

@@ -1,7 +1,7 @@
 import { formatClock } from '../../book/reading/clock.ts';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, outline, type Point, shape } from '../../elements/svg.ts';
-import { sayDuration, sayTemperature } from '../../words/say.ts';
+import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { EndLabel } from '../chart/endLabels.ts';
 import type { EventLine } from '../chart/eventLines.ts';
 import type { LegendItem } from '../chart/legend.ts';
@@ -17,8 +17,8 @@ export function eventsOf({ target, system }: HeatUp): readonly EventLine[] {
     onAt === undefined ? '' : `, ${formatClock(onAt + after / 60, system)}`;
   return [
     { x: 0, text: `plate on${clock(0)}` },
-    { x: seconds, text: `mold top hot, ${sayDuration(seconds, 'up')}${clock(seconds)}` },
-    { x: firstPour, text: `first pour, ${sayDuration(firstPour, 'up')}${clock(firstPour)}` },
+    { x: seconds, text: `mold top hot, ${durationText(seconds, 'up')}${clock(seconds)}` },
+    { x: firstPour, text: `first pour, ${durationText(firstPour, 'up')}${clock(firstPour)}` },
   ];
 }
 
@@ -29,11 +29,11 @@ export function labelsOf({ course, target, system }: HeatUp): readonly EndLabel[
     last === undefined
       ? []
       : [
-          { x: last.seconds, y: last.plate, text: `plate ${sayTemperature(last.plate, system)}` },
+          { x: last.seconds, y: last.plate, text: `plate ${temperatureText(last.plate, system)}` },
           {
             x: last.seconds,
             y: last.top,
-            text: `mold top ${sayTemperature(last.top, system)}`,
+            text: `mold top ${temperatureText(last.top, system)}`,
             isBold: true,
           },
         ];
@@ -41,8 +41,8 @@ export function labelsOf({ course, target, system }: HeatUp): readonly EndLabel[
   const { top, boilingPoint } = target;
   return [
     ...curves,
-    { y: top, text: `must read ${sayTemperature(top, system, 'up')}` },
-    { y: boilingPoint, text: `water boils ${sayTemperature(boilingPoint, system)}` },
+    { y: top, text: `must read ${temperatureText(top, system, 'up')}` },
+    { y: boilingPoint, text: `water boils ${temperatureText(boilingPoint, system)}` },
   ];
 }
 

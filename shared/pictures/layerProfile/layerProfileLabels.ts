@@ -1,5 +1,5 @@
 import { GRAY, segment } from '../../elements/svg.ts';
-import { sayDuration, sayTemperature } from '../../words/say.ts';
+import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { EndLabel } from '../chart/endLabels.ts';
 import type { EventLine } from '../chart/eventLines.ts';
 import type { LegendItem } from '../chart/legend.ts';
@@ -25,7 +25,7 @@ export function limitLines({
   bondTemperature,
   system,
 }: LayerProfile): readonly EventLine[] {
-  const say = (temperature: number) => sayTemperature(temperature, system);
+  const say = (temperature: number) => temperatureText(temperature, system);
   return [
     { x: setTemperature, text: `sets below ${say(setTemperature)}` },
     { x: bondTemperature, text: `layers bond where they meet above ${say(bondTemperature)}` },
@@ -45,7 +45,7 @@ export function profileLegend({ profiles, joints }: LayerProfile): readonly Lege
   const moments = profiles.map(
     ({ time }, index): LegendItem => ({
       draw: (x, y) => [segment([x, y], [x + 24, y], profileLine(index))],
-      text: `after ${sayDuration(time)}`,
+      text: `after ${durationText(time)}`,
     }),
   );
   if (joints.length === 0) return moments;

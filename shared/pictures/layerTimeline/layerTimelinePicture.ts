@@ -1,12 +1,12 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
-import { sayStopwatch } from '../../words/say.ts';
+import { stopwatchText } from '../../words/quantityText.ts';
 import { clockTicks } from '../chart/clockTicks.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
-import { openWords, rowWords, widest, windowWords } from './timelineLabels.ts';
+import { openTimeText, rowWords, widest, windowWords } from './timelineLabels.ts';
 import { timelineLegend } from './timelineLegend.ts';
 import { timelineRow } from './timelineRow.ts';
 import { timelineSpan } from './timelineSpan.ts';
@@ -43,7 +43,7 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
     ...key.drawn,
     ...rows.flat(),
     segment([left, bottom], [right, bottom]),
-    ...ticks.map((tick) => words(x(tick), bottom + 15, sayStopwatch(tick), middle)),
+    ...ticks.map((tick) => words(x(tick), bottom + 15, stopwatchText(tick), middle)),
     words((left + right) / 2, bottom + 32, 'stopwatch from the first pour of the round', middle),
   ]);
 }
@@ -51,7 +51,7 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
 /** Left and right end of the rows: what the words on either side leave. */
 function sidesOf({ layers }: LayerTimeline, width: number) {
   const most = width * 0.28;
-  const names = layers.flatMap((layer) => [layer.name, openWords(layer)]);
+  const names = layers.flatMap((layer) => [layer.name, openTimeText(layer)]);
   const behind = width < NARROW ? 0 : Math.min(most, 22 + widest(layers.map(windowWords)));
   return { left: Math.min(most, 12 + widest(names)), right: width - Math.max(20, behind) };
 }

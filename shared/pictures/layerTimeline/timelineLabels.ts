@@ -1,6 +1,6 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, words } from '../../elements/svg.ts';
-import { sayCount, sayDuration } from '../../words/say.ts';
+import { countText, durationText } from '../../words/quantityText.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
 import type { TimelineLayer } from './layerTimeline.ts';
 
@@ -21,7 +21,7 @@ export function rowWords(
   const beside = width - right - 14;
   return [
     words(6, top + 17, fitText(layer.name, room, FONT.plain), { isBold: true }),
-    words(6, top + 34, fitText(openWords(layer), room, FONT.small), { size: FONT.small }),
+    words(6, top + 34, fitText(openTimeText(layer), room, FONT.small), { size: FONT.small }),
     ...(beside < 40 ? [] : windowLines(layer)).map((line, index) =>
       words(right + 12, top + 17 + index * 17, fitText(line, beside, FONT.small), {
         size: FONT.small,
@@ -31,10 +31,12 @@ export function rowWords(
 }
 
 /** How long a layer stays open, and the stops of its pour. */
-export function openWords({ openTime, run }: TimelineLayer): string {
+export function openTimeText({ openTime, run }: TimelineLayer): string {
   const open =
-    openTime.kind === 'stays open' ? 'stays open' : `open ${sayDuration(openTime.seconds, 'down')}`;
-  return run.stops === 0 ? open : `${open}, ${sayCount(run.stops, 'stop')}`;
+    openTime.kind === 'stays open'
+      ? 'stays open'
+      : `open ${durationText(openTime.seconds, 'down')}`;
+  return run.stops === 0 ? open : `${open}, ${countText(run.stops, 'stop')}`;
 }
 
 /** The longer of the two lines about a window. */
@@ -46,10 +48,10 @@ export function windowWords(layer: TimelineLayer): string {
 function windowLines({ window }: TimelineLayer): readonly string[] {
   if (window === undefined) return [];
   if (window.kind === 'none') return ['no window:', window.why];
-  const start = `after ${sayDuration(window.earliest, 'up')}`;
+  const start = `after ${durationText(window.earliest, 'up')}`;
   return window.kind === 'from'
     ? [start, 'any time']
-    : [start, `until ${sayDuration(window.latest, 'down')}`];
+    : [start, `until ${durationText(window.latest, 'down')}`];
 }
 
 /** Room that the widest of the texts takes [px]. */

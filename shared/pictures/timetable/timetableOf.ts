@@ -1,6 +1,6 @@
 import type { ResourceKind } from '../../day/planning/dayResources.ts';
 import type { DayBar, DayTimetable } from '../../day/planning/dayTimetable.ts';
-import { type DayFrame, dayOf, sayDay } from '../../words/dayMoment.ts';
+import { type DayFrame, dayOf, dayText } from '../../words/momentText.ts';
 import type { Timetable, TimetableDay, TimetableRow } from './timetable.ts';
 
 const HOUR = 3600;
@@ -84,7 +84,7 @@ function daysOf(bars: readonly DayBar[], frame: DayFrame): readonly TimetableDay
   return [...spans]
     .sort(([one], [other]) => one - other)
     .map(([day, { from, to }]) => ({
-      name: sayDay(frame, day),
+      name: dayText(frame, day),
       from: Math.floor(from / HOUR) * HOUR,
       // Past midnight would run into the next day's column.
       to: Math.min(Math.ceil(to / HOUR) * HOUR, (day + 1) * 24 * HOUR),

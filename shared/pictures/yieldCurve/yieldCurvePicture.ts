@@ -5,7 +5,7 @@ import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
 import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS } from '../../units/units.ts';
-import { sayShare, sayTemperature } from '../../words/say.ts';
+import { shareText, temperatureText } from '../../words/quantityText.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import type { Scale } from '../chart/linearScale.ts';
@@ -24,7 +24,7 @@ export function yieldCurvePicture(picture: YieldAgainstTop, size: PictureSize): 
   const { curve, rounds, boilingPoint, system } = picture;
   const boils = {
     x: boilingPoint,
-    text: `water boils at ${sayTemperature(boilingPoint, system)}`,
+    text: `water boils at ${temperatureText(boilingPoint, system)}`,
   };
   const { edges, key, room } = plotLayout(
     { legend: legendItems(), labels: [], events: [boils] },
@@ -117,7 +117,7 @@ function legendItems(): readonly LegendItem[] {
     },
     {
       draw: (x, y) => [shape('rect', { x, y: y - 6, width: 24, height: 12, fill: GRAY.band })],
-      text: `${sayShare(0.95)} band`,
+      text: `${shareText(0.95)} band`,
     },
   ];
 }

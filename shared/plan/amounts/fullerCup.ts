@@ -2,7 +2,13 @@ import type { LayerBatch } from '../../batch/layerBatch.ts';
 import { type WholeDropBatch, wholeDropBatch } from '../../batch/wholeDropBatch.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import { toEngine } from '../../units/convert.ts';
-import { sayCount, sayGrams, sayList, sayOff, sayVolume } from '../../words/say.ts';
+import {
+  countText,
+  deviationText,
+  gramsText,
+  listText,
+  volumeText,
+} from '../../words/quantityText.ts';
 import type { SizedDose } from './sizedDose.ts';
 
 /** A larger cup of a layer in which every counted dose comes out in whole drops. */
@@ -31,8 +37,8 @@ export function fullerCup(
   const { volume, whole } = larger;
   const amounts = doses.map((dose) => {
     const place = counted.indexOf(dose);
-    if (place < 0) return sayGrams((dose.mass * volume) / cup.cupVolume);
-    return `${sayCount(whole.drops[place] ?? 0, 'drop')}${sayOff(whole.errors[place] ?? 0)}`;
+    if (place < 0) return gramsText((dose.mass * volume) / cup.cupVolume);
+    return `${countText(whole.drops[place] ?? 0, 'drop')}${deviationText(whole.errors[place] ?? 0)}`;
   });
   const which = cup.cups === 1 ? 'the cup' : 'each cup';
   return {
@@ -40,8 +46,8 @@ export function fullerCup(
       const others = doses
         .map(({ material }, place) => `${amounts[place]} of ${material}`)
         .filter((_, place) => place !== index);
-      const along = others.length === 0 ? '' : `, with ${sayList(others)}`;
-      return `fill ${which} to ${sayVolume(volume, shop.units)} cold and count ${amounts[index]}${along}`;
+      const along = others.length === 0 ? '' : `, with ${listText(others)}`;
+      return `fill ${which} to ${volumeText(volume, shop.units)} cold and count ${amounts[index]}${along}`;
     },
   };
 }

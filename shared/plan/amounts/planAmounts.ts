@@ -1,10 +1,10 @@
 import type { WorkFacts } from '../../batch/minutesOfWork.ts';
 import { type BookIndex, type Evidence, nameKey, remember } from '../../book/bookIndex.ts';
-import type { Missing } from '../../book/gaps.ts';
+import type { Missing } from '../../book/missingCells.ts';
 import type { Shop } from '../../book/settings/settings.ts';
+import { contradictingSettings } from '../facts/contradictingSettings.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import { cookLimit, hardStop } from '../facts/materialLimits.ts';
-import { shopGaps } from '../facts/shopGaps.ts';
 import { type PlannedCup, planCup } from '../heat/planCup.ts';
 import type { OrderPlan, PiecesPlan } from '../plan.ts';
 import { type PlannedLayer, planLayers } from './planLayers.ts';
@@ -27,7 +27,7 @@ export function planAmounts(
   facts: OrderFacts,
 ): OrderAmounts | { readonly kind: 'missing'; readonly missing: readonly Missing[] } {
   const { shop } = index.book;
-  const gaps = shopGaps(facts, shop);
+  const gaps = contradictingSettings(facts, shop);
   if (gaps.length > 0) return { kind: 'missing', missing: gaps };
   const planned = planPieces(index, facts);
   if (planned.kind === 'unreachable')

@@ -1,10 +1,10 @@
 import type { LayerBatch } from '../../batch/layerBatch.ts';
 import { nearestSpoon } from '../../batch/nearestSpoon.ts';
-import { spoonWords } from '../../batch/spoonWords.ts';
+import { spoonText } from '../../batch/spoonText.ts';
 import { wholeDrops } from '../../batch/wholeDrops.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { sayCount, sayGrams, sayOff } from '../../words/say.ts';
+import { countText, deviationText, gramsText } from '../../words/quantityText.ts';
 import type { DoseFacts } from '../facts/findDoses.ts';
 import type { DosePlan } from '../plan.ts';
 import { type FullerCup, fullerCup } from './fullerCup.ts';
@@ -28,7 +28,7 @@ export function planDoses(
 function inGrams({ by, mass, spoonDensity }: SizedDose): Pick<DosePlan, 'measure' | 'proposals'> {
   if (by === 'scale') return { measure: { kind: 'scale' }, proposals: [] };
   const spoon = nearestSpoon(mass, spoonDensity);
-  const measure = { kind: 'powder', spoons: spoonWords(spoon), error: spoon.error } as const;
+  const measure = { kind: 'powder', spoons: spoonText(spoon), error: spoon.error } as const;
   return { measure, proposals: [] };
 }
 
@@ -45,8 +45,8 @@ function inDrops(
   const { cut, cutDrops, cutError } = whole;
   const proposals = [
     ...(fuller ? [fuller.sayFor(index)] : []),
-    `cut the colorant, 1 part in ${cut}, and count ${sayCount(cutDrops, 'drop')}${sayOff(cutError)}`,
-    `weigh ${sayGrams(mass)}`,
+    `cut the colorant, 1 part in ${cut}, and count ${countText(cutDrops, 'drop')}${deviationText(cutError)}`,
+    `weigh ${gramsText(mass)}`,
   ];
   return { measure: { kind: 'scale' }, proposals };
 }

@@ -1,5 +1,5 @@
 import { type DoseRow, type MaterialRow, nameKey } from '../../book/bookIndex.ts';
-import { addBroken, findByName, type Gaps, need } from '../../book/gaps.ts';
+import { addRefused, findByName, type MissingCells, need } from '../../book/missingCells.ts';
 import type { DOSE_UNITS } from '../../book/tables/doses.ts';
 import { TABLES } from '../../book/tables.ts';
 import type { LayerFacts, PatternFacts } from './findPattern.ts';
@@ -16,7 +16,7 @@ export interface DoseFacts {
 
 /** Doses by layer, in the order of `pattern.layers`; undefined with every gap noted. */
 export function findDoses(
-  gaps: Gaps,
+  gaps: MissingCells,
   pattern: PatternFacts,
 ): readonly (readonly DoseFacts[])[] | undefined {
   const { doses } = gaps.index;
@@ -29,14 +29,18 @@ export function findDoses(
   return gaps.missing.length > before ? undefined : byLayer;
 }
 
-function dosesOf(gaps: Gaps, layer: LayerFacts, rows: readonly DoseRow[]): readonly DoseFacts[] {
+function dosesOf(
+  gaps: MissingCells,
+  layer: LayerFacts,
+  rows: readonly DoseRow[],
+): readonly DoseFacts[] {
   return rows
     .filter(({ record }) => nameKey(record.layer) === nameKey(layer.layer))
     .map((row) => doseOf(gaps, row))
     .filter((dose) => dose !== undefined);
 }
 
-function doseOf(gaps: Gaps, row: DoseRow): DoseFacts | undefined {
+function doseOf(gaps: MissingCells, row: DoseRow): DoseFacts | undefined {
   const name = need(gaps, TABLES.doses, row, 'material');
   const amount = need(gaps, TABLES.doses, row, 'amount');
   const unit = need(gaps, TABLES.doses, row, 'unit');
@@ -49,12 +53,12 @@ function doseOf(gaps: Gaps, row: DoseRow): DoseFacts | undefined {
 }
 
 /** A dose for a layer that the version does not have would be left out of every cup without a word. */
-function noteStrays(gaps: Gaps, pattern: PatternFacts, rows: readonly DoseRow[]): void {
+function noteStrays(gaps: MissingCells, pattern: PatternFacts, rows: readonly DoseRow[]): void {
   for (const row of rows) {
     const layer = need(gaps, TABLES.doses, row, 'layer');
     if (layer === undefined) continue;
     if (pattern.layers.some((one) => nameKey(one.layer) === nameKey(layer))) continue;
-    addBroken(
+    addRefused(
       gaps,
       { sheet: 'Doses', row: row.row, heading: 'Layer' },
       {

@@ -1,6 +1,6 @@
 import type { Profile } from '../../batch/fillShare.ts';
 import type { MoldRow } from '../../book/bookIndex.ts';
-import { addGap, type Gaps, need, optional } from '../../book/gaps.ts';
+import { addMissing, type MissingCells, need, optional } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 
 /** A mold with everything a plan needs; m, m3, kg, s. */
@@ -26,7 +26,7 @@ export interface MoldFacts {
 }
 
 /** The facts of a mold, or undefined with every gap noted. */
-export function findMold(gaps: Gaps, row: MoldRow): MoldFacts | undefined {
+export function findMold(gaps: MissingCells, row: MoldRow): MoldFacts | undefined {
   const table = TABLES.molds;
   const kind = need(gaps, table, row, 'kind');
   const cavities = need(gaps, table, row, 'cavities');
@@ -67,12 +67,12 @@ export function findMold(gaps: Gaps, row: MoldRow): MoldFacts | undefined {
   };
 }
 
-function contentOf(gaps: Gaps, row: MoldRow): MoldFacts['content'] | undefined {
+function contentOf(gaps: MissingCells, row: MoldRow): MoldFacts['content'] | undefined {
   const volume = optional(gaps, TABLES.molds, row, 'cavityVolume');
   if (volume !== undefined) return { kind: 'volume', volume };
   const weight = optional(gaps, TABLES.molds, row, 'pieceWeight');
   if (weight !== undefined) return { kind: 'weight', weight };
-  addGap(gaps, {
+  addMissing(gaps, {
     sheet: 'Molds',
     row: row.row,
     heading: 'Cavity volume',

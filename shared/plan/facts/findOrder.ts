@@ -1,13 +1,13 @@
 import { type BookIndex, nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import {
-  addBroken,
+  addRefused,
   findByName,
   findOnce,
-  type Gaps,
   type Missing,
+  type MissingCells,
   need,
   optional,
-} from '../../book/gaps.ts';
+} from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import { type DoseFacts, findDoses } from './findDoses.ts';
 import { findMold, type MoldFacts } from './findMold.ts';
@@ -34,14 +34,14 @@ export type FoundOrder =
 
 /** Looks up what an order row names in every other sheet; all gaps are listed at once, each with its place. */
 export function findOrder(index: BookIndex, row: OrderRow): FoundOrder {
-  const gaps: Gaps = { index, system: index.book.shop.units, missing: [] };
+  const gaps: MissingCells = { index, system: index.book.shop.units, missing: [] };
   const facts = factsOf(gaps, row);
   return facts && gaps.missing.length === 0
     ? { kind: 'found', facts }
     : { kind: 'missing', missing: gaps.missing };
 }
 
-function factsOf(gaps: Gaps, row: OrderRow): OrderFacts | undefined {
+function factsOf(gaps: MissingCells, row: OrderRow): OrderFacts | undefined {
   const order = need(gaps, TABLES.orders, row, 'order');
   const quantity = need(gaps, TABLES.orders, row, 'quantity');
   const moldName = need(gaps, TABLES.orders, row, 'mold');
@@ -68,9 +68,14 @@ function factsOf(gaps: Gaps, row: OrderRow): OrderFacts | undefined {
   return { row, order, quantity, moldsInUse, mold, pattern, fills, doses, plate };
 }
 
-function noteTooManyMolds(gaps: Gaps, row: OrderRow, mold: MoldFacts, moldsInUse: number): void {
+function noteTooManyMolds(
+  gaps: MissingCells,
+  row: OrderRow,
+  mold: MoldFacts,
+  moldsInUse: number,
+): void {
   if (moldsInUse <= mold.owned) return;
-  addBroken(
+  addRefused(
     gaps,
     { sheet: 'Orders', row: row.row, heading: 'Molds in use' },
     {

@@ -1,13 +1,13 @@
 import { type MaterialRow, nameKey, type OrderRow, type PatternRow } from '../../book/bookIndex.ts';
 import {
-  addBroken,
-  addGap,
+  addMissing,
+  addRefused,
   findByName,
   findOnce,
-  type Gaps,
+  type MissingCells,
   need,
   optional,
-} from '../../book/gaps.ts';
+} from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 
 /** One layer of the pattern version that an order pours. */
@@ -29,7 +29,11 @@ export interface PatternFacts {
 }
 
 /** The version an order names, else the newest, with its layers; undefined with every gap noted. */
-export function findPattern(gaps: Gaps, order: OrderRow, name: string): PatternFacts | undefined {
+export function findPattern(
+  gaps: MissingCells,
+  order: OrderRow,
+  name: string,
+): PatternFacts | undefined {
   const versions = findByName(gaps, gaps.index.patterns, name, {
     sheet: 'Orders',
     row: order.row,
@@ -41,7 +45,7 @@ export function findPattern(gaps: Gaps, order: OrderRow, name: string): PatternF
   const version = asked ?? Math.max(0, ...versions.keys());
   const rows = versions.get(version);
   if (rows === undefined) {
-    addBroken(
+    addRefused(
       gaps,
       { sheet: 'Orders', row: order.row, heading: 'Version' },
       { field: `version of ${name}`, rule: { kind: 'known', where: 'Patterns' }, value: version },
@@ -54,7 +58,10 @@ export function findPattern(gaps: Gaps, order: OrderRow, name: string): PatternF
   });
 }
 
-function layersOf(gaps: Gaps, rows: readonly PatternRow[]): readonly LayerFacts[] | undefined {
+function layersOf(
+  gaps: MissingCells,
+  rows: readonly PatternRow[],
+): readonly LayerFacts[] | undefined {
   const layers = rows.map((row) => layerOf(gaps, row));
   const whole = layers.filter((layer) => layer !== undefined);
   if (whole.length < layers.length) return undefined;
@@ -62,7 +69,7 @@ function layersOf(gaps: Gaps, rows: readonly PatternRow[]): readonly LayerFacts[
   return areApart(gaps, sorted) ? sorted : undefined;
 }
 
-function layerOf(gaps: Gaps, row: PatternRow): LayerFacts | undefined {
+function layerOf(gaps: MissingCells, row: PatternRow): LayerFacts | undefined {
   const order = need(gaps, TABLES.patterns, row, 'layerOrder');
   const layer = need(gaps, TABLES.patterns, row, 'layer');
   const baseName = need(gaps, TABLES.patterns, row, 'base');
@@ -84,7 +91,7 @@ function layerOf(gaps: Gaps, row: PatternRow): LayerFacts | undefined {
 }
 
 /** Two layers of one order or one name cannot be told apart: doses are found by name, windows by order. */
-function areApart(gaps: Gaps, layers: readonly LayerFacts[]): boolean {
+function areApart(gaps: MissingCells, layers: readonly LayerFacts[]): boolean {
   let apart = true;
   layers.forEach((layer, index) => {
     const before = layers.slice(0, index);
@@ -92,7 +99,7 @@ function areApart(gaps: Gaps, layers: readonly LayerFacts[]): boolean {
     const sameName = before.find((one) => nameKey(one.layer) === nameKey(layer.layer));
     if (sameOrder === undefined && sameName === undefined) return;
     apart = false;
-    addGap(gaps, {
+    addMissing(gaps, {
       sheet: 'Patterns',
       row: layer.row,
       heading: sameOrder ? 'Layer order' : 'Layer',

@@ -1,5 +1,11 @@
 import type { OrderRow } from '../../book/bookIndex.ts';
-import { addBroken, findByName, type Gaps, need, optional } from '../../book/gaps.ts';
+import {
+  addRefused,
+  findByName,
+  type MissingCells,
+  need,
+  optional,
+} from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 
 /** The hot plate of a run; m, degC, s, W, W/(m2 K). */
@@ -28,11 +34,11 @@ export interface PlateFacts {
 }
 
 /** The plate an order names, else the first in Plates; undefined with every gap noted. */
-export function findPlate(gaps: Gaps, order: OrderRow): PlateFacts | undefined {
+export function findPlate(gaps: MissingCells, order: OrderRow): PlateFacts | undefined {
   const name = optional(gaps, TABLES.orders, order, 'plate');
   const [first] = gaps.index.book.plates;
   if (name === undefined && first === undefined)
-    addBroken(
+    addRefused(
       gaps,
       { sheet: 'Plates', heading: 'Plate' },
       { field: 'plate', rule: { kind: 'given' }, value: '' },
@@ -46,7 +52,7 @@ export function findPlate(gaps: Gaps, order: OrderRow): PlateFacts | undefined {
   const warmUp = need(gaps, table, row, 'warmUp');
   const lowestSetting = optional(gaps, table, row, 'lowestSetting');
   if (lowestSetting !== undefined && highestSetting !== undefined && lowestSetting > highestSetting)
-    addBroken(
+    addRefused(
       gaps,
       { sheet: 'Plates', row: row.row, heading: 'Lowest setting' },
       {

@@ -1,7 +1,7 @@
 import { fillMark } from '../../batch/fillMark.ts';
 import { type Profile, sharesFromMarks } from '../../batch/fillShare.ts';
-import { addGap, type Gaps } from '../../book/gaps.ts';
-import { sayShare } from '../../words/say.ts';
+import { addMissing, type MissingCells } from '../../book/missingCells.ts';
+import { shareText } from '../../words/quantityText.ts';
 import type { MoldFacts } from './findMold.ts';
 import type { LayerFacts, PatternFacts } from './findPattern.ts';
 
@@ -22,7 +22,7 @@ const SLACK = 0.005;
  * @returns one per layer, or undefined with every gap noted
  */
 export function layerShares(
-  gaps: Gaps,
+  gaps: MissingCells,
   mold: MoldFacts,
   { name, layers }: PatternFacts,
 ): readonly LayerFill[] | undefined {
@@ -34,7 +34,7 @@ export function layerShares(
   const lacking = layers.find((layer) =>
     shares.length > 0 ? layer.share === undefined : layer.fillMark === undefined,
   );
-  addGap(gaps, {
+  addMissing(gaps, {
     sheet: 'Patterns',
     row: lacking?.row ?? layers[0]?.row ?? 1,
     heading: 'Share',
@@ -44,7 +44,7 @@ export function layerShares(
 }
 
 function fromShares(
-  gaps: Gaps,
+  gaps: MissingCells,
   profile: Profile,
   pattern: string,
   layers: readonly LayerFacts[],
@@ -52,11 +52,11 @@ function fromShares(
 ): readonly LayerFill[] | undefined {
   const sum = shares.reduce((total, share) => total + share, 0);
   if (Math.abs(sum - 1) > SLACK) {
-    addGap(gaps, {
+    addMissing(gaps, {
       sheet: 'Patterns',
       row: layers[0]?.row ?? 1,
       heading: 'Share',
-      text: `the shares of ${pattern} must add up to 100 %, got ${sayShare(sum)}`,
+      text: `the shares of ${pattern} must add up to 100 %, got ${shareText(sum)}`,
     });
     return undefined;
   }
@@ -69,7 +69,7 @@ function fromShares(
 }
 
 function fromMarks(
-  gaps: Gaps,
+  gaps: MissingCells,
   profile: Profile,
   pattern: string,
   layers: readonly LayerFacts[],
@@ -80,17 +80,17 @@ function fromMarks(
     const mark = marks[index] ?? 0;
     const below = marks[index - 1] ?? 0;
     if (mark <= below)
-      addGap(gaps, {
+      addMissing(gaps, {
         ...placeOf(layer),
-        text: `fill mark must be greater than the mark of the layer below (${sayShare(below)}), got ${sayShare(mark)}`,
+        text: `fill mark must be greater than the mark of the layer below (${shareText(below)}), got ${shareText(mark)}`,
       });
   });
   const last = marks[marks.length - 1] ?? 0;
   const lastLayer = layers[layers.length - 1];
   if (lastLayer && Math.abs(last - 1) > SLACK)
-    addGap(gaps, {
+    addMissing(gaps, {
       ...placeOf(lastLayer),
-      text: `last fill mark of ${pattern} must be 100 %, got ${sayShare(last)}`,
+      text: `last fill mark of ${pattern} must be 100 %, got ${shareText(last)}`,
     });
   if (gaps.missing.length > before) return undefined;
   const whole = [...marks.slice(0, -1), 1];

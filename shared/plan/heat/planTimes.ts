@@ -9,7 +9,7 @@ import {
 import type { MoldCourse } from '../../heat/solver/moldCourse.ts';
 import type { SolvedLayer } from '../../heat/solver/solvedLayer.ts';
 import type { UnitSystem } from '../../units/measures.ts';
-import { rounded, sayDuration, sayTemperature } from '../../words/say.ts';
+import { durationText, rounded, temperatureText } from '../../words/quantityText.ts';
 import type { LayerPlan, LayerWindow } from '../plan.ts';
 import type { HeatFigures } from './heatFigures.ts';
 import { type Filling, FOLLOWED, layerHeat } from './layerHeat.ts';
@@ -105,19 +105,19 @@ function windowOn(below: SolvedLayer, figures: HeatFigures, system: UnitSystem):
     return {
       kind: 'none',
       why: 'stays soft',
-      because: `even ${sayDuration(FOLLOWED)} later its surface is above the ${sayTemperature(figures.firmTemperature, system)} at which it carries the next layer`,
+      because: `even ${durationText(FOLLOWED)} later its surface is above the ${temperatureText(figures.firmTemperature, system)} at which it carries the next layer`,
     };
   if (verdict === 'too late from the start')
     return {
       kind: 'none',
       why: 'too cool',
-      because: `even fresh, its surface is below the ${sayTemperature(surfaceNeeded, system)} that the next pour needs to bond`,
+      because: `even fresh, its surface is below the ${temperatureText(surfaceNeeded, system)} that the next pour needs to bond`,
     };
   if (latest.kind !== 'seconds') return { kind: 'from', earliest: start };
   if (verdict === 'open') return { kind: 'between', earliest: start, latest: latest.seconds };
   return {
     kind: 'none',
     why: 'too cool',
-    because: `it stops bonding after ${sayDuration(latest.seconds, 'down')}, before it is firm at ${sayDuration(start, 'up')}`,
+    because: `it stops bonding after ${durationText(latest.seconds, 'down')}, before it is firm at ${durationText(start, 'up')}`,
   };
 }

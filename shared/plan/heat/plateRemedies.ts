@@ -2,7 +2,7 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { plateRun } from '../../heat/heatUp/plateRun.ts';
 import { steadyPlate } from '../../heat/heatUp/steadyPlate.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { rounded, say, sayCount, sayTemperature } from '../../words/say.ts';
+import { countText, quantityText, rounded, temperatureText } from '../../words/quantityText.ts';
 import type { MoldFacts } from '../facts/findMold.ts';
 import type { PlateFacts } from '../facts/findPlate.ts';
 import { plateHeat } from './plateHeat.ts';
@@ -41,7 +41,7 @@ export function plateRemedies(
   if (remedies.length === 0 && works({ ...lid, figures: flat }))
     remedies.push(plate.lid === 'lid' ? FLATTER : `${LID} and ${FLATTER}`);
   const fewer = mostThat(count, (one) => works({ ...given, count: one }));
-  if (fewer > 0) remedies.push(`heat ${sayCount(fewer, 'mold')} at a time`);
+  if (fewer > 0) remedies.push(`heat ${countText(fewer, 'mold')} at a time`);
   const hotter = hotterPlate(mold, shop, given);
   if (works(hotter)) remedies.push(plateWords(hotter.plate, plate, shop));
   if (remedies.length === 0)
@@ -94,8 +94,8 @@ function hotterPlate(mold: MoldFacts, shop: Shop, { plate, ...set }: Change): Ch
 
 function plateWords(hotter: PlateFacts, plate: PlateFacts, shop: Shop): string {
   const { highestSetting: setting, watts } = hotter;
-  const set = `can be set to ${sayTemperature(setting, shop.units)}`;
-  const strong = `${say(watts ?? 0, 'power', shop.units, 0)} or more`;
+  const set = `can be set to ${temperatureText(setting, shop.units)}`;
+  const strong = `${quantityText(watts ?? 0, 'power', shop.units, 0)} or more`;
   if (watts === plate.watts) return `use a plate that ${set}`;
   return setting === plate.highestSetting
     ? `use a plate of ${strong}`

@@ -3,7 +3,7 @@ import { plateRun } from '../../heat/heatUp/plateRun.ts';
 import { plateUnder } from '../../heat/heatUp/steadyPlate.ts';
 import { fromEngine, toEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
-import { rounded } from '../../words/say.ts';
+import { rounded } from '../../words/quantityText.ts';
 import type { MoldFacts } from '../facts/findMold.ts';
 import type { PlateFacts } from '../facts/findPlate.ts';
 import { topTargetOf } from './plateHeat.ts';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../book/settings/settings.ts';
-import { sayCount, sayDuration, sayShare, sayTemperature } from '../../words/say.ts';
+import { countText, durationText, shareText, temperatureText } from '../../words/quantityText.ts';
 import type { CupPlan } from '../heat/planCup.ts';
 import type { LayerPlan, PiecesPlan, Warning } from '../plan.ts';
 
@@ -17,28 +17,28 @@ export function cupWarnings(
       .filter((layer) => layer.pourTemperature > cup.cookTemperature)
       .map(
         (layer) =>
-          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, hotter than the cup is cooked: pour at ${sayTemperature(cup.cookTemperature, shop.units)} or less.`,
+          `The ${layer.layer} pours at ${temperatureText(layer.pourTemperature, shop.units)}, hotter than the cup is cooked: pour at ${temperatureText(cup.cookTemperature, shop.units)} or less.`,
       ),
   ];
   return texts.map((text) => ({ about: 'cups', text }));
 }
 
 function paceTexts(cup: CupPlan, { perRound, toPour }: PiecesPlan): readonly string[] {
-  const band = sayDuration(cup.cupTime, 'down');
+  const band = durationText(cup.cupTime, 'down');
   if (cup.cavitiesPerCup === 0)
     return [
       `A cup stays hot enough for ${band}, not long enough for one cavity: use a fuller cup, or pour hotter.`,
     ];
   if (cup.layerTime <= cup.cupTime) return [];
-  const cavities = sayCount(Math.min(perRound, toPour), 'cavity', 'cavities');
+  const cavities = countText(Math.min(perRound, toPour), 'cavity', 'cavities');
   return [
-    `Pouring a layer into ${cavities} takes ${sayDuration(cup.layerTime, 'up')}, and a cup stays hot enough for ${band}: have a second cup hot, or reheat after ${sayCount(cup.cavitiesPerCup, 'cavity', 'cavities')}.`,
+    `Pouring a layer into ${cavities} takes ${durationText(cup.layerTime, 'up')}, and a cup stays hot enough for ${band}: have a second cup hot, or reheat after ${countText(cup.cavitiesPerCup, 'cavity', 'cavities')}.`,
   ];
 }
 
 function budgetTexts({ heatings, heatUsed }: CupPlan): readonly string[] {
   if (heatUsed <= 1) return [];
   return [
-    `One cup is heated ${sayCount(heatings, 'time')} and uses ${sayShare(heatUsed)} of its heat budget: cook smaller cups fresh for the later rounds.`,
+    `One cup is heated ${countText(heatings, 'time')} and uses ${shareText(heatUsed)} of its heat budget: cook smaller cups fresh for the later rounds.`,
   ];
 }

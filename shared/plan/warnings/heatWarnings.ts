@@ -1,5 +1,5 @@
 import type { UnitSystem } from '../../units/measures.ts';
-import { sayDuration, sayShare, sayTemperature } from '../../words/say.ts';
+import { durationText, shareText, temperatureText } from '../../words/quantityText.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import type { OrderPlan, Warning } from '../plan.ts';
 
@@ -35,11 +35,11 @@ function plateTexts(
   const cure = facts.plate.lid === 'lid' ? '' : 'a lid over it or ';
   if (heatUp > LONG_HEAT_UP)
     texts.push(
-      `The mold takes ${sayDuration(heatUp)} to get hot: ${cure}a flatter contact with the plate shortens that.`,
+      `The mold takes ${durationText(heatUp)} to get hot: ${cure}a flatter contact with the plate shortens that.`,
     );
   if (lidOff !== undefined && lidOff < topTarget)
     texts.push(
-      `Without its lid the mold top falls back to ${sayTemperature(lidOff, system, 'down')}, below the ${sayTemperature(topTarget, system, 'up')} that it must read: lift the lid only to pour, or use a hotter plate.`,
+      `Without its lid the mold top falls back to ${temperatureText(lidOff, system, 'down')}, below the ${temperatureText(topTarget, system, 'up')} that it must read: lift the lid only to pour, or use a hotter plate.`,
     );
   return texts;
 }
@@ -55,7 +55,7 @@ function fitTexts({ mold, moldsInUse, plate }: OrderFacts): readonly string[] {
   const covered = (moldsInUse * mold.blockLength * mold.blockWidth) / (usableLength * usableWidth);
   if (stands && covered <= 1) return [];
   const why = stands
-    ? `it covers ${sayShare(covered)} of the evenly hot part`
+    ? `it covers ${shareText(covered)} of the evenly hot part`
     : 'one mold is longer or wider than the evenly hot part';
   return [
     `${set} does not fit on ${plate.name}: ${why}. Use fewer molds at a time, or a larger plate.`,

@@ -1,5 +1,5 @@
 import type { Shop } from '../../book/settings/settings.ts';
-import { sayCount, sayDuration, sayTemperature, sayVolume } from '../../words/say.ts';
+import { countText, durationText, temperatureText, volumeText } from '../../words/quantityText.ts';
 import { cavityOf } from '../amounts/planLayers.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import { isInTime, type WindowRemedy } from '../heat/windowRemedies.ts';
@@ -24,8 +24,8 @@ export function layerWarnings(
 function lateText({ layer, window, run }: LayerPlan): string {
   if (window?.kind !== 'between')
     return `The ${layer} has no window on the layer below: ${window?.kind === 'none' ? window.because : ''}`;
-  const latest = sayDuration(window.latest, 'down');
-  const wait = sayDuration(run.wait?.longest ?? 0, 'up');
+  const latest = durationText(window.latest, 'down');
+  const wait = durationText(run.wait?.longest ?? 0, 'up');
   return `The ${layer} must follow within ${latest}, and a cavity waits ${wait} while the others are filled`;
 }
 
@@ -39,13 +39,13 @@ function remedyText(remedies: readonly WindowRemedy[], top: number, shop: Shop):
 function remedyWords(remedy: WindowRemedy, top: number, shop: Shop): string {
   switch (remedy.kind) {
     case 'fewer cavities':
-      return `${sayCount(remedy.cavities, 'cavity', 'cavities')} at a time through all layers`;
+      return `${countText(remedy.cavities, 'cavity', 'cavities')} at a time through all layers`;
     case 'cover':
       return 'a cover that keeps the draft off the molds';
     case 'mold top':
-      return `a mold top of ${sayTemperature(top + remedy.warmer, shop.units)} at the first pour`;
+      return `a mold top of ${temperatureText(top + remedy.warmer, shop.units)} at the first pour`;
     case 'hotter cup':
-      return `cups at ${sayTemperature(remedy.pourTemperature, shop.units, 'down')}`;
+      return `cups at ${temperatureText(remedy.pourTemperature, shop.units, 'down')}`;
   }
 }
 
@@ -56,6 +56,6 @@ function cavityTexts(facts: OrderFacts, shop: Shop): readonly string[] {
   const volume = cavityOf(facts);
   if (volume <= box) return [];
   return [
-    `A cavity of ${name} is said to hold ${sayVolume(volume, shop.units)}, more than its length × width × depth of ${sayVolume(box, shop.units)}: measure it again in Molds.`,
+    `A cavity of ${name} is said to hold ${volumeText(volume, shop.units)}, more than its length × width × depth of ${volumeText(box, shop.units)}: measure it again in Molds.`,
   ];
 }

@@ -2,7 +2,7 @@ import { loadings } from '../../batch/loadings.ts';
 import type { MaterialRow } from '../../book/bookIndex.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { say, sayShare, sayTemperature } from '../../words/say.ts';
+import { quantityText, shareText, temperatureText } from '../../words/quantityText.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import type { LayerFacts } from '../facts/findPattern.ts';
 import { cookLimit } from '../facts/materialLimits.ts';
@@ -42,7 +42,7 @@ function loadingTexts(facts: OrderFacts, layer: LayerPlan, index: number): reado
   return loadings(layer.cupMass, additives).each.flatMap((one) => {
     if (one.verdict !== 'over limit') return [];
     return [
-      `${one.name} is ${sayShare(one.loading)} of the ${layer.layer}, above its limit of ${sayShare(one.limit)}: dose less, or use a stronger colorant.`,
+      `${one.name} is ${shareText(one.loading)} of the ${layer.layer}, above its limit of ${shareText(one.limit)}: dose less, or use a stronger colorant.`,
     ];
   });
 }
@@ -50,9 +50,9 @@ function loadingTexts(facts: OrderFacts, layer: LayerPlan, index: number): reado
 function baseTexts(facts: OrderFacts, layer: LayerFacts, shop: Shop): readonly string[] {
   const { record } = layer.base;
   const maximum = record.maximumTemperature;
-  const density = say(DEFAULTS.density.value, 'density', shop.units, 2);
+  const density = quantityText(DEFAULTS.density.value, 'density', shop.units, 2);
   const cook = cookLimit(facts, shop);
-  const most = maximum === undefined ? '' : sayTemperature(maximum, shop.units, 'down');
+  const most = maximum === undefined ? '' : temperatureText(maximum, shop.units, 'down');
   return [
     ...(record.density === undefined
       ? [
@@ -61,12 +61,12 @@ function baseTexts(facts: OrderFacts, layer: LayerFacts, shop: Shop): readonly s
       : []),
     ...(maximum !== undefined && shop.cookTemperature > maximum
       ? [
-          `The cook temperature of ${sayTemperature(shop.cookTemperature, shop.units)} is above the ${most} that ${record.material} bears: cook to ${sayTemperature(cook, shop.units, 'down')}, and ask its maker whether that cooks it through.`,
+          `The cook temperature of ${temperatureText(shop.cookTemperature, shop.units)} is above the ${most} that ${record.material} bears: cook to ${temperatureText(cook, shop.units, 'down')}, and ask its maker whether that cooks it through.`,
         ]
       : []),
     ...(maximum !== undefined && layer.pourTemperature > maximum
       ? [
-          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler.`,
+          `The ${layer.layer} pours at ${temperatureText(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler.`,
         ]
       : []),
   ];
@@ -78,10 +78,10 @@ function additiveTexts(facts: OrderFacts, shop: Shop): readonly string[] {
     (facts.doses[index] ?? []).flatMap(({ material: { record } }) => {
       const maximum = record.maximumTemperature;
       if (maximum === undefined || maximum >= cook) return [];
-      const most = sayTemperature(maximum, shop.units, 'down');
+      const most = temperatureText(maximum, shop.units, 'down');
       if (layer.pourTemperature > maximum)
         return [
-          `The ${layer.layer} pours at ${sayTemperature(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler, or leave it out.`,
+          `The ${layer.layer} pours at ${temperatureText(layer.pourTemperature, shop.units)}, above the ${most} that ${record.material} bears: pour cooler, or leave it out.`,
         ];
       return [
         `Stir ${record.material} in after the cook, once the cup is below ${most}, and never heat that cup above it again.`,

@@ -1,8 +1,8 @@
 import type { Evidence } from '../../book/bookIndex.ts';
-import { sayCount, sayShare } from '../../words/say.ts';
+import { countText, shareText } from '../../words/quantityText.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
+import { priorText } from '../piecesEvidenceText.ts';
 import type { PiecesPlan, Warning } from '../plan.ts';
-import { sayPrior } from '../sayEvidence.ts';
 
 /** How much the number of pieces can be relied on. */
 export function pieceWarnings(
@@ -26,16 +26,16 @@ function scantyRecord(
   what: string,
   { evidence, prior, expectedYield }: PiecesPlan,
 ): readonly string[] {
-  const share = sayShare(expectedYield);
+  const share = shareText(expectedYield);
   if (evidence.poured === 0)
     return [
       prior.from === 'record'
-        ? `Nothing is logged yet for ${what}, so a yield of ${share} is taken ${sayPrior(prior)}.`
+        ? `Nothing is logged yet for ${what}, so a yield of ${share} is taken ${priorText(prior)}.`
         : `Nothing is logged yet for ${what}, so a yield of ${share} is assumed.`,
     ];
   if (evidence.poured >= prior.weight) return [];
   return [
-    `Only ${sayCount(evidence.poured, 'piece')} of ${what} ${evidence.poured === 1 ? 'is' : 'are'} logged, so the yield of ${share} comes mostly ${sayPrior(prior)}.`,
+    `Only ${countText(evidence.poured, 'piece')} of ${what} ${evidence.poured === 1 ? 'is' : 'are'} logged, so the yield of ${share} comes mostly ${priorText(prior)}.`,
   ];
 }
 

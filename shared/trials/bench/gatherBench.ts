@@ -1,5 +1,11 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import { addGap, findByName, type Gaps, need, optional } from '../../book/gaps.ts';
+import {
+  addMissing,
+  findByName,
+  type MissingCells,
+  need,
+  optional,
+} from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describeIn } from '../../errors/describeIn.ts';
 import { InputError } from '../../errors/InputError.ts';
@@ -16,7 +22,7 @@ export interface BenchGroup {
 }
 
 /** Rows of Bench trials that belong together; a row that lacks its kind or its material is noted and left out. */
-export function gatherBench(book: TrialBook, gaps: Gaps): readonly BenchGroup[] {
+export function gatherBench(book: TrialBook, gaps: MissingCells): readonly BenchGroup[] {
   const groups = new Map<string, { kind: Kind; material: string; rows: BenchTrialRow[] }>();
   for (const row of book.benchTrials) {
     const trial = need(gaps, TABLES.benchTrials, row, 'trial');
@@ -32,7 +38,7 @@ export function gatherBench(book: TrialBook, gaps: Gaps): readonly BenchGroup[] 
   return [...groups.values()];
 }
 
-function materialOf(gaps: Gaps, row: BenchTrialRow): string | undefined {
+function materialOf(gaps: MissingCells, row: BenchTrialRow): string | undefined {
   const name = need(gaps, TABLES.benchTrials, row, 'material');
   const { sheet } = TABLES.benchTrials;
   const place = { sheet, row: row.row, heading: 'Material', where: 'Materials' } as const;
@@ -52,7 +58,7 @@ type NumberKey =
 
 /** Numbers of a row, each of them needed, or undefined with every gap noted. */
 export function benchNumbers<Key extends NumberKey>(
-  gaps: Gaps,
+  gaps: MissingCells,
   row: BenchTrialRow,
   keys: readonly Key[],
 ): Readonly<Record<Key, number>> | undefined {
@@ -69,7 +75,7 @@ export function benchNumbers<Key extends NumberKey>(
 
 /** What `measure` makes of a row; a figure that it refuses is noted as the row's and nothing comes back. */
 export function measured<Value>(
-  gaps: Gaps,
+  gaps: MissingCells,
   row: BenchTrialRow,
   measure: () => Value,
 ): Value | undefined {
@@ -78,7 +84,12 @@ export function measured<Value>(
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const { sheet } = TABLES.benchTrials;
-    addGap(gaps, { sheet, row: row.row, heading: 'Kind', text: describeIn(error, gaps.system) });
+    addMissing(gaps, {
+      sheet,
+      row: row.row,
+      heading: 'Kind',
+      text: describeIn(error, gaps.system),
+    });
     return undefined;
   }
 }

@@ -1,5 +1,5 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import { type Gaps, optional } from '../../book/gaps.ts';
+import { type MissingCells, optional } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import { CUP_SHARE } from '../../heat/cupTimeInBand.ts';
 import { dropVolume } from '../../heat/fit/dropVolume.ts';
@@ -33,7 +33,7 @@ const SCALE = 2e-5;
 const DROP_SPREAD = 0.1;
 
 /** The figure of a group of measurements, or undefined, with the gaps noted, when no row can be used. */
-export function proposeBench(gaps: Gaps, group: BenchGroup): BenchFound | undefined {
+export function proposeBench(gaps: MissingCells, group: BenchGroup): BenchFound | undefined {
   switch (group.kind) {
     case 'puck':
       return fromPucks(gaps, group);
@@ -62,7 +62,7 @@ function pooled(
 }
 
 /** All pucks together: their scatter is part of the error. */
-function fromPucks(gaps: Gaps, { rows, material }: BenchGroup): BenchFound | undefined {
+function fromPucks(gaps: MissingCells, { rows, material }: BenchGroup): BenchFound | undefined {
   const pucks = rows.flatMap((row) => {
     const puck = puckOf(gaps, row);
     const alone = puck && measured(gaps, row, () => setTemperatureFromPucks([puck]));
@@ -78,7 +78,7 @@ function fromPucks(gaps: Gaps, { rows, material }: BenchGroup): BenchFound | und
   };
 }
 
-function puckOf(gaps: Gaps, row: BenchTrialRow): PuckTrial | undefined {
+function puckOf(gaps: MissingCells, row: BenchTrialRow): PuckTrial | undefined {
   const keys = ['seconds', 'tiltEvery', 'layerThickness', 'moldTop', 'cupTemperature'] as const;
   const it = benchNumbers(gaps, row, keys);
   if (it === undefined) return undefined;
@@ -91,7 +91,7 @@ function puckOf(gaps: Gaps, row: BenchTrialRow): PuckTrial | undefined {
 }
 
 /** The cup counts as the share of its contents that the plan counts it as. */
-function fromHeating(gaps: Gaps, row: BenchTrialRow): MeasuredFigure | undefined {
+function fromHeating(gaps: MissingCells, row: BenchTrialRow): MeasuredFigure | undefined {
   const keys = ['weight', 'startTemperature', 'endTemperature', 'seconds'] as const;
   const it = benchNumbers(gaps, row, keys);
   if (it === undefined) return undefined;
@@ -110,7 +110,11 @@ function fromHeating(gaps: Gaps, row: BenchTrialRow): MeasuredFigure | undefined
   );
 }
 
-function fromDrops(gaps: Gaps, row: BenchTrialRow, material: string): MeasuredFigure | undefined {
+function fromDrops(
+  gaps: MissingCells,
+  row: BenchTrialRow,
+  material: string,
+): MeasuredFigure | undefined {
   const it = benchNumbers(gaps, row, ['weight', 'drops']);
   const bottle = gaps.index.materials.get(nameKey(material));
   if (it === undefined || bottle === undefined) return undefined;

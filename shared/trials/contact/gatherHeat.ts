@@ -1,5 +1,5 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import type { Gaps } from '../../book/gaps.ts';
+import type { MissingCells } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import type { UnitName } from '../../units/units.ts';
 import type { TrialBook } from '../trialBook.ts';
@@ -26,7 +26,10 @@ export interface Heating {
  * The heatings of every plate, in the order of their first rows. Readings may stand in any order; a row that contradicts
  * the ones before it is left out and noted.
  */
-export function gatherHeat(book: TrialBook, gaps: Gaps): ReadonlyMap<string, readonly Heating[]> {
+export function gatherHeat(
+  book: TrialBook,
+  gaps: MissingCells,
+): ReadonlyMap<string, readonly Heating[]> {
   const trials = new Map<string, HeatRow[]>();
   for (const row of book.heatTrials) {
     const read = heatRow(gaps, row);
@@ -60,7 +63,7 @@ const SHARED: readonly {
 ];
 
 /** Whether a row says otherwise than an earlier one of its trial, or has the same time; that is noted. */
-function isAtOdds(gaps: Gaps, row: HeatRow, others: readonly HeatRow[]): boolean {
+function isAtOdds(gaps: MissingCells, row: HeatRow, others: readonly HeatRow[]): boolean {
   const twin = others.find(({ seconds }) => seconds === row.seconds);
   if (twin) {
     const wanted = `another time than in row ${twin.row}, of the same trial`;
@@ -85,7 +88,7 @@ function isAtOdds(gaps: Gaps, row: HeatRow, others: readonly HeatRow[]): boolean
 }
 
 /** A trial's rows as one heating, or undefined with its gap noted. */
-function heatingOf(gaps: Gaps, rows: readonly HeatRow[]): Heating | undefined {
+function heatingOf(gaps: MissingCells, rows: readonly HeatRow[]): Heating | undefined {
   const [first] = rows;
   if (first === undefined) return undefined;
   const given = <Key extends keyof HeatRow>(key: Key) =>

@@ -1,5 +1,11 @@
 import type { MoldRow } from '../../book/bookIndex.ts';
-import { addBroken, findByName, type Gaps, need, optional } from '../../book/gaps.ts';
+import {
+  addRefused,
+  findByName,
+  type MissingCells,
+  need,
+  optional,
+} from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import type { InputFacts } from '../../errors/InputError.ts';
 import type { MoldBlock } from '../../plan/heat/plateSetup.ts';
@@ -22,7 +28,7 @@ export interface HeatRow {
 }
 
 /** A row as a reading, or undefined with every gap noted. */
-export function heatRow(gaps: Gaps, row: HeatTrialRow): HeatRow | undefined {
+export function heatRow(gaps: MissingCells, row: HeatTrialRow): HeatRow | undefined {
   const table = TABLES.heatTrials;
   const trial = need(gaps, table, row, 'trial');
   const mold = need(gaps, table, row, 'mold');
@@ -63,7 +69,7 @@ export function heatRow(gaps: Gaps, row: HeatTrialRow): HeatRow | undefined {
 }
 
 /** The block of a mold, whatever else its row lacks; undefined with every gap noted. */
-export function moldBlock(gaps: Gaps, row: MoldRow): MoldBlock | undefined {
+export function moldBlock(gaps: MissingCells, row: MoldRow): MoldBlock | undefined {
   const blockLength = need(gaps, TABLES.molds, row, 'blockLength');
   const blockWidth = need(gaps, TABLES.molds, row, 'blockWidth');
   const blockHeight = need(gaps, TABLES.molds, row, 'blockHeight');
@@ -75,11 +81,11 @@ export function moldBlock(gaps: Gaps, row: MoldRow): MoldBlock | undefined {
 
 /** Notes what is wrong with a cell of Heat trials. */
 export function noteHeat(
-  gaps: Gaps,
+  gaps: MissingCells,
   row: number,
   heading: string,
   facts: Omit<InputFacts, 'field'>,
 ) {
   const place = { sheet: TABLES.heatTrials.sheet, row, heading };
-  addBroken(gaps, place, { field: heading.toLowerCase(), ...facts });
+  addRefused(gaps, place, { field: heading.toLowerCase(), ...facts });
 }

@@ -1,12 +1,12 @@
 import { nameKey } from '../../book/bookIndex.ts';
-import type { Gaps } from '../../book/gaps.ts';
+import type { MissingCells } from '../../book/missingCells.ts';
 import type { ContactFit } from '../../heat/fit/contactFit.ts';
 import { fitContact } from '../../heat/fit/fitContact.ts';
 import { type ContactAndLoss, type HeatTrial, trialTops } from '../../heat/fit/heatTrial.ts';
 import type { PlateFacts } from '../../plan/facts/findPlate.ts';
 import { usualFigures } from '../../plan/heat/heatFigures.ts';
 import { topTargetOf } from '../../plan/heat/plateHeat.ts';
-import { sayTemperature } from '../../words/say.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import { findPlateOf } from '../findPlateOf.ts';
 import type { ReadingOff, TrialPicture, TrialResult } from '../proposal.ts';
 import type { Heating } from './gatherHeat.ts';
@@ -30,7 +30,7 @@ const CURVE_STEP = 60;
  * their columns are narrower than the model's own
  */
 export function proposeContact(
-  gaps: Gaps,
+  gaps: MissingCells,
   plateName: string,
   heatings: readonly Heating[],
 ): ContactFound | undefined {
@@ -58,7 +58,11 @@ interface Setup {
   readonly readings: readonly ReadingOff[];
 }
 
-function setupsOf(gaps: Gaps, plate: PlateFacts, heatings: readonly Heating[]): readonly Setup[] {
+function setupsOf(
+  gaps: MissingCells,
+  plate: PlateFacts,
+  heatings: readonly Heating[],
+): readonly Setup[] {
   const groups = new Map<string, [Heating, ...Heating[]]>();
   for (const heating of heatings) {
     const group = groups.get(setupKey(heating));
@@ -92,7 +96,7 @@ function resultOf(fit: ContactFit, count: number): TrialResult {
 
 /** One picture for each way of heating; with no fit the curve is that of the figures in use. */
 function picturesOf(
-  gaps: Gaps,
+  gaps: MissingCells,
   setups: readonly Setup[],
   fit: ContactFit,
   plate: PlateFacts,
@@ -113,7 +117,7 @@ function picturesOf(
 }
 
 function pictureOf(
-  gaps: Gaps,
+  gaps: MissingCells,
   { heatings, trial }: Setup,
   readings: readonly ReadingOff[],
   at: ContactAndLoss,
@@ -126,7 +130,7 @@ function pictureOf(
   const copies = moldsOnPlate === 1 ? '' : `${moldsOnPlate} × `;
   return {
     kind: 'heat-trial',
-    title: `${copies}${mold}, plate at ${sayTemperature(setting, gaps.system)}`,
+    title: `${copies}${mold}, plate at ${temperatureText(setting, gaps.system)}`,
     system: gaps.system,
     target: topTargetOf(gaps.index.book.shop),
     curve: times.map((seconds, index) => ({ seconds, top: tops[index] ?? 0 })),

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readTimers } from '../../../shared/day/timers/readTimers.ts';
 import type { RunningTimer } from '../../../shared/day/timers/timer.ts';
 import { timerChoices } from '../../../shared/day/timers/timerChoices.ts';
-import { timerState, timerWords } from '../../../shared/day/timers/timerState.ts';
+import { timerState, timerText } from '../../../shared/day/timers/timerState.ts';
 import { FACTS } from '../checklist/dayData.ts';
 
 const RUN = { ...FACTS, cupTime: 125.7, coolTime: 2400.2 };
@@ -101,7 +101,7 @@ describe('timerState', () => {
   ] as const)('%s after %d s: %s', (key, seconds, phase, left, text, said) => {
     const state = at(key, seconds);
     expect(state).toMatchObject({ phase, seconds: left, text });
-    expect(timerWords(state)).toBe(said);
+    expect(timerText(state)).toBe(said);
   });
 
   test('never goes back: early, then good, then late, whatever the clock shows', () => {

@@ -10,7 +10,7 @@ import { TABLES } from '../../../shared/book/tables.ts';
 import { POUR_LOTS } from '../../../shared/functions/book/POUR_LOTS.ts';
 import { POUR_SHORT } from '../../../shared/functions/book/POUR_SHORT.ts';
 import { POUR_STOCK } from '../../../shared/functions/book/POUR_STOCK.ts';
-import { stockOnShow } from '../../../shared/money/stock/stockOnShow.ts';
+import { stockSummary } from '../../../shared/money/stock/stockSummary.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
 import { bookCells } from '../../book/bookCells.ts';
@@ -69,7 +69,7 @@ describe('POUR_STOCK', () => {
       'Average (USD)',
       'Note',
     ]);
-    const shown = stockOnShow(BOOK);
+    const shown = stockSummary(BOOK);
     expect(lines.map(([material]) => material)).toEqual(
       shown.lines.map(({ material }) => material),
     );
@@ -162,7 +162,7 @@ describe('POUR_SHORT', () => {
     expect(first?.slice(0, 3)).toEqual(['Plastisol soft', 'Supplier 1', 0.09]);
     expect(first?.slice(6, 10)).toEqual(['1007', '2026-12-08', 2, 124]);
     expect(more.map(([material]) => material)).toEqual(
-      stockOnShow(BOOK)
+      stockSummary(BOOK)
         .purchases.lines.slice(1)
         .map(({ material }) => material),
     );

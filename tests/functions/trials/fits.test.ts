@@ -4,7 +4,7 @@ import { POUR_DROP_FIT } from '../../../shared/functions/trials/POUR_DROP_FIT.ts
 import { POUR_HEAT_FIT } from '../../../shared/functions/trials/POUR_HEAT_FIT.ts';
 import { POUR_OVEN_FIT } from '../../../shared/functions/trials/POUR_OVEN_FIT.ts';
 import { POUR_SET_FIT } from '../../../shared/functions/trials/POUR_SET_FIT.ts';
-import { noContactWords } from '../../../shared/trials/contact/contactWords.ts';
+import { noContactText } from '../../../shared/trials/contact/contactText.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
 
@@ -83,13 +83,13 @@ describe('POUR_HEAT_FIT', () => {
     const none = (minutes: CellArgument, tops: CellArgument) =>
       table(runFunction(POUR_HEAT_FIT, [minutes, tops, ...BLOCK])).slice(1);
     expect(none(3, 100)).toEqual([
-      ['contact conductance (W/m²·K)', 'no fit', '', noContactWords('fewer than two readings')],
+      ['contact conductance (W/m²·K)', 'no fit', '', noContactText('fewer than two readings')],
     ]);
     expect(none([[3], [6]], [[300], [330]])[0]?.[3]).toBe(
-      noContactWords('tops hotter than any contact gives'),
+      noContactText('tops hotter than any contact gives'),
     );
     expect(none([[60], [90]], [[72], [72]])[0]?.[3]).toBe(
-      noContactWords('tops colder than any contact gives'),
+      noContactText('tops colder than any contact gives'),
     );
   });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { books } from '../../../shared/money/books/books.ts';
+import { closingChangeText } from '../../../shared/money/books/closingChangeText.ts';
 import { frozenOrders, frozenText } from '../../../shared/money/books/frozenOrders.ts';
 import { monthToClose, nextToClose } from '../../../shared/money/books/monthToClose.ts';
-import { sayChange } from '../../../shared/money/books/sayChange.ts';
 import { booksBook, closedRow, monthOf, shipped } from './booksBook.ts';
 
 const DAY = '2027-02-03';
@@ -88,9 +88,9 @@ describe('a closed month', () => {
     const found = books(booksBook({ orders, closedMonths }), DAY);
     const { since, ...figures } = monthOf(found, '2026-11');
     const { since: untouched, ...frozen } = before;
-    expect(untouched && sayChange(untouched, 'USD')).toBe('');
+    expect(untouched && closingChangeText(untouched, 'USD')).toBe('');
     expect(figures).toEqual(frozen);
-    expect(since && sayChange(since, 'USD')).toBe(
+    expect(since && closingChangeText(since, 'USD')).toBe(
       'since closing: +$12.50 sales, +$12.50 margin, +$12.50 excise base, +$1.25 excise tax, order 1006 changed',
     );
     // The fourth quarter was filed as it was; the first of the next year holds the correction.

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
 import { exciseLine } from '../../../shared/money/excise/exciseLine.ts';
 import { type ExciseSettings, exciseTerms } from '../../../shared/money/excise/exciseTerms.ts';
-import { EXCISE_SOURCE, exciseWords } from '../../../shared/money/excise/exciseWords.ts';
+import { EXCISE_SOURCE, exciseText } from '../../../shared/money/excise/exciseText.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { TAXED } from '../price/terms.ts';
 
@@ -168,7 +168,7 @@ describe('exciseWords', () => {
     ],
     [{ ...TAXED, isOn: false }, 'Excise is off in Shop'],
   ] as const)('of %j are %j', (terms, words) => {
-    expect(exciseWords(exciseLine(10_000, terms), 'USD')).toBe(words);
+    expect(exciseText(exciseLine(10_000, terms), 'USD')).toBe(words);
   });
 
   test('name the law, the day its text was checked, and a tax adviser', () => {

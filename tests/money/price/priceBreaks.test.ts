@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { breakQuantities } from '../../../shared/book/settings/breakQuantities.ts';
-import { breakWords, priceBreaks } from '../../../shared/money/price/priceBreaks.ts';
+import { breakText, priceBreaks } from '../../../shared/money/price/priceBreaks.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { PLAIN } from './terms.ts';
 
@@ -15,7 +15,7 @@ describe('priceBreaks', () => {
     const shown = rows.map((row) => [
       row.quantity,
       row.price.kind === 'price' && row.price.perPiece,
-      breakWords(row),
+      breakText(row),
     ]);
     expect(shown).toEqual([
       [12, 367, ''], // 2200 / 12 / 0.5 = 366.67
@@ -27,7 +27,7 @@ describe('priceBreaks', () => {
   test('says where more pieces cost no more in all, in any order of quantities', () => {
     const bySetUp = (quantity: number) => 10_000 + quantity;
     const rows = priceBreaks([96, 90, 30], bySetUp, { ...half, minimumOrder: 250 });
-    expect(rows.map((row) => [row.quantity, breakWords(row)])).toEqual([
+    expect(rows.map((row) => [row.quantity, breakText(row)])).toEqual([
       [96, ''],
       [90, '96 cost no more in all than 90'],
       [30, '96 cost no more in all than 30'],
@@ -43,7 +43,7 @@ describe('priceBreaks', () => {
     );
     expect(rows[0]).toEqual({ quantity: 12, price: { kind: 'no price', because } });
     expect(rows[1]).toMatchObject({ quantity: 24, price: { perPiece: 284 } });
-    expect(rows.map(breakWords)).toEqual(['', '']);
+    expect(rows.map(breakText)).toEqual(['', '']);
   });
 
   test('a piece never costs more with the quantity when cost is set-up and pieces alone', () => {

@@ -1,5 +1,5 @@
 import type { RecordOf, Table } from '../../../shared/book/column.ts';
-import { type TradeRow, tradeRecords } from '../../../shared/book/layout/tradeRow.ts';
+import { type TypedRow, typedRecords } from '../../../shared/book/layout/typedRow.ts';
 import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import type { Row } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
@@ -16,8 +16,8 @@ export function demoMoneyBook(): MoneyBook {
   };
 }
 
-function onRows<T extends Table>(table: T, rows: readonly TradeRow<T>[]): readonly Row<T>[] {
-  return tradeRecords(table, rows).map((record: RecordOf<T>, index) => ({
+function onRows<T extends Table>(table: T, rows: readonly TypedRow<T>[]): readonly Row<T>[] {
+  return typedRecords(table, rows).map((record: RecordOf<T>, index) => ({
     row: index + 2,
     record,
   }));

@@ -5,7 +5,7 @@ import type { MoveRow } from '../../../shared/money/stock/ledgerTypes.ts';
 import { openNeeds } from '../../../shared/money/stock/openNeeds.ts';
 import { purchaseList } from '../../../shared/money/stock/purchaseList.ts';
 import { type OpenNeed, type Supply, shortfall } from '../../../shared/money/stock/shortfall.ts';
-import { stockOnShow } from '../../../shared/money/stock/stockOnShow.ts';
+import { stockSummary } from '../../../shared/money/stock/stockSummary.ts';
 import { unitCosts } from '../../../shared/money/stock/unitCosts.ts';
 import { demoMoneyBook } from './demoMoneyBook.ts';
 import { bought, materialRows, moveRows, used } from './moves.ts';
@@ -155,7 +155,7 @@ describe('openNeeds', () => {
 });
 
 describe('the demo shop', () => {
-  const shown = stockOnShow(demoMoneyBook());
+  const shown = stockSummary(demoMoneyBook());
 
   test('has a short material, one below its reorder point, counts that differ, and two lots of one material', () => {
     expect(shown.problems).toEqual([]);
@@ -182,11 +182,11 @@ describe('the demo shop', () => {
 describe('stockOnShow', () => {
   test('lists runs of which nothing was taken out yet, the last first, and not every problem of a broken sheet', () => {
     const book = demoMoneyBook();
-    expect(stockOnShow(book).unposted).toEqual([]);
+    expect(stockSummary(book).unposted).toEqual([]);
     const kept = book.stockMoves.filter(
       ({ record }) => !['R-1003', 'R-1005'].includes(record.run ?? ''),
     );
-    expect(stockOnShow({ ...book, stockMoves: kept }).unposted).toEqual([
+    expect(stockSummary({ ...book, stockMoves: kept }).unposted).toEqual([
       { order: '1005', run: 'R-1005' },
       { order: '1003', run: 'R-1003' },
     ]);
@@ -194,7 +194,7 @@ describe('stockOnShow', () => {
       row: 100 + index,
       record: { date: '2026-11-30' },
     }));
-    const shown = stockOnShow({ ...book, stockMoves: [...book.stockMoves, ...broken] });
+    const shown = stockSummary({ ...book, stockMoves: [...book.stockMoves, ...broken] });
     expect([shown.problems.length, shown.problemCount]).toEqual([100, 750]);
   });
 });

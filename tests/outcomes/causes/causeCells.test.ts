@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { POUR_CAUSE } from '../../../shared/functions/quality/POUR_CAUSE.ts';
 import { causeCells } from '../../../shared/outcomes/causes/causeCells.ts';
-import { causesOnShow } from '../../../shared/outcomes/causes/causesOnShow.ts';
+import { causesSummary } from '../../../shared/outcomes/causes/causesSummary.ts';
 import { bookCells } from '../../book/bookCells.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { DEMO, logOf, round } from '../demoRound.ts';
@@ -81,22 +81,22 @@ describe('causeCells', () => {
 
 describe('causesOnShow', () => {
   test('shows the last bad round and lists the bad ones, the last first', () => {
-    const shown = causesOnShow(logOf(COLD, GOOD, round({ round: 3, tear23: 'peels clean' })));
+    const shown = causesSummary(logOf(COLD, GOOD, round({ round: 3, tear23: 'peels clean' })));
     expect(shown?.rounds.map(({ label }) => label)).toEqual(['R-1 round 3', 'R-1 round 1']);
     expect(shown?.shown?.row).toBe(4);
   });
 
   test('a corrected row is stood for by its correction', () => {
     const book = logOf(COLD, round({ entry: 'c', corrects: 'a', good: 11, flash: 1 }));
-    const shown = causesOnShow(book, 2);
+    const shown = causesSummary(book, 2);
     expect(shown?.insteadOf).toBe(2);
     expect(shown?.shown?.row).toBe(3);
     expect(shown?.rounds.map(({ row }) => row)).toEqual([3]);
   });
 
   test('a good row may be asked about; a row that is not there has no answer; an empty log shows none', () => {
-    expect(causesOnShow(logOf(GOOD), 2)?.shown).toMatchObject({ causes: [], unexplained: [] });
-    expect(causesOnShow(logOf(GOOD), 9)).toBeUndefined();
-    expect(causesOnShow(logOf())).toEqual({ shopName: DEMO.shop.shopName, rounds: [] });
+    expect(causesSummary(logOf(GOOD), 2)?.shown).toMatchObject({ causes: [], unexplained: [] });
+    expect(causesSummary(logOf(GOOD), 9)).toBeUndefined();
+    expect(causesSummary(logOf())).toEqual({ shopName: DEMO.shop.shopName, rounds: [] });
   });
 });

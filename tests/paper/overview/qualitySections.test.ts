@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { qualityOnShow } from '../../../shared/outcomes/quality/qualityOnShow.ts';
+import { qualitySummary } from '../../../shared/outcomes/quality/qualitySummary.ts';
 import { addQuality } from '../../../shared/paper/overview/qualitySections.ts';
 import type { TabDraft } from '../../../shared/paper/overview/tabDraft.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
@@ -9,7 +9,7 @@ function laidOut(day: string, rows?: number): TabDraft {
   const book = demoBook();
   const pourLog = book.pourLog.slice(0, rows);
   const draft: TabDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
-  addQuality(draft, qualityOnShow({ ...book, pourLog }, day, { points: 'rounds' }));
+  addQuality(draft, qualitySummary({ ...book, pourLog }, day, { points: 'rounds' }));
   return draft;
 }
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { elementsToHtml } from '../../../shared/elements/elementsToHtml.ts';
 import type { PlainElement } from '../../../shared/elements/plainElement.ts';
 import { drawPicture } from '../../../shared/pictures/drawPicture.ts';
-import { pictureWords } from '../../../shared/pictures/pictureWords.ts';
+import { pictureText } from '../../../shared/pictures/pictureText.ts';
 import type { BondPictured } from '../../../shared/trials/trialPictures.ts';
 
 const BOND: BondPictured = Object.freeze({
@@ -66,7 +66,7 @@ describe('the picture of a bond fit', () => {
       fc.property(anyBond, fc.constantFrom(300, 720), (bond, width) => {
         // Serializing refuses what is not on the lists: NaN, infinity and exponents too.
         expect(elementsToHtml(drawPicture(bond, width))).toMatch(/^<svg .*<\/svg>$/s);
-        expect(pictureWords(bond)).not.toMatch(/NaN|infinity|undefined/i);
+        expect(pictureText(bond)).not.toMatch(/NaN|infinity|undefined/i);
       }),
       { numRuns: 100 },
     );
@@ -92,13 +92,13 @@ describe('the picture of a bond fit', () => {
   test('without a fit it shows the joints and the figure in use, no curve', () => {
     const { curve: _, threshold: __, ...plain } = BOND;
     expect(texts(drawPicture(plain, 300)).join(' ')).not.toContain('half bond');
-    expect(pictureWords(plain)).toBe(
+    expect(pictureText(plain)).toBe(
       'Torn joints by contact temperature: 5 joints. Of these 2 tears through, 120 °C to 124 °C, 1 tears in part, 115 °C to 115 °C and 2 peels clean, 108 °C to 110 °C. Bond temperature in use: 116 °C.',
     );
   });
 
   test('says the same in words', () => {
-    expect(pictureWords(BOND)).toContain(
+    expect(pictureText(BOND)).toContain(
       'Half bond at 115 °C, between 111 °C and 119 °C nine times out of ten.',
     );
   });

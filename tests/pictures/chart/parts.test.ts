@@ -7,8 +7,8 @@ import { linearScale } from '../../../shared/pictures/chart/linearScale.ts';
 import { niceAxis } from '../../../shared/pictures/chart/plotFrame.ts';
 import { spread } from '../../../shared/pictures/chart/spread.ts';
 import { trialResiduals } from '../../../shared/pictures/heatTrial/trialResiduals.ts';
-import { sayDuration } from '../../../shared/words/say.ts';
-import { sayBand } from '../../../shared/words/sayBand.ts';
+import { bandText } from '../../../shared/words/bandText.ts';
+import { durationText } from '../../../shared/words/quantityText.ts';
 import { TRIAL } from '../pictureData.ts';
 
 describe('spread', () => {
@@ -90,11 +90,11 @@ test('linearScale: a domain of one value stands in the middle', () => {
 });
 
 describe('sayBand', () => {
-  const say = (band: Parameters<typeof sayBand>[0]) =>
-    sayBand(
+  const say = (band: Parameters<typeof bandText>[0]) =>
+    bandText(
       band,
-      (low) => sayDuration(low, 'down'),
-      (high) => sayDuration(high, 'up'),
+      (low) => durationText(low, 'down'),
+      (high) => durationText(high, 'up'),
     );
 
   test.each([

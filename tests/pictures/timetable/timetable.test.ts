@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PlainElement } from '../../../shared/elements/plainElement.ts';
 import { drawPicture } from '../../../shared/pictures/drawPicture.ts';
-import { pictureWords } from '../../../shared/pictures/pictureWords.ts';
+import { pictureText } from '../../../shared/pictures/pictureText.ts';
 import type { Timetable } from '../../../shared/pictures/timetable/timetable.ts';
 import { TIMETABLE } from '../pictureData.ts';
 
@@ -108,13 +108,13 @@ describe('timetable', () => {
   });
 
   test('in words it says who is at what from when to when, and what becomes of every order', () => {
-    expect(pictureWords(TIMETABLE)).toBe(
+    expect(pictureText(TIMETABLE)).toBe(
       'Mon Nov 30: Ada 8:00 am to 10:30 am, 2101; Ben 1:00 pm to 2:00 pm, 2102; Ribbed 4 in 9:00 am to 5:00 pm, 2101 and 2103. ' +
         'Tue Dec 1: Ada 9:00 am to 11:00 am, 2103; Ribbed 4 in 8:00 am to 9:00 am, 2103. ' +
         'Order 2101 packed Mon Nov 30 4:00 pm, due Mon Nov 30 5:00 pm. ' +
         'Order 2102 packed Mon Nov 30 3:00 pm. ' +
         'Order 2103 packed Tue Dec 1 11:00 am, late for Mon Nov 30 5:00 pm.',
     );
-    expect(pictureWords({ ...TIMETABLE, orders: [], groups: [] })).toBe('No order is planned.');
+    expect(pictureText({ ...TIMETABLE, orders: [], groups: [] })).toBe('No order is planned.');
   });
 });

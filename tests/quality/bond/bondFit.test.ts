@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bondWords, noBondWords } from '../../../shared/outcomes/bond/bondWords.ts';
+import { bondTexts, noBondText } from '../../../shared/outcomes/bond/bondText.ts';
 import { bondFit, type TornJoint } from '../../../shared/quality/bond/bondFit.ts';
 import { passChance } from '../../../shared/quality/logistic/logisticModel.ts';
 import { errorText } from '../../heat/errorText.ts';
@@ -127,7 +127,7 @@ describe('joints that give no figure', () => {
     const fit = bondFit(joints('tears through', 124, 118, 121, 119, 130, 127));
     expect(fit).toEqual({ kind: 'one side', joints: 6, is: 'below', limit: 124 });
     if (fit.kind === 'fitted') return;
-    expect(noBondWords(fit, 'metric')).toBe(
+    expect(noBondText(fit, 'metric')).toBe(
       'all 6 joints bonded, so the bond temperature is likely below 124 °C; how far below they do not tell, and the figure in use stays',
     );
   });
@@ -136,7 +136,7 @@ describe('joints that give no figure', () => {
     const fit = bondFit(joints('peels clean', 101, 108, 110, 104));
     expect(fit).toEqual({ kind: 'one side', joints: 4, is: 'above', limit: 101 });
     if (fit.kind === 'fitted') return;
-    expect(noBondWords(fit, 'metric')).toBe(
+    expect(noBondText(fit, 'metric')).toBe(
       'none of 4 joints bonded, so the bond temperature is likely above 101 °C; how far above they do not tell: pour hotter before you tear more',
     );
   });
@@ -149,7 +149,7 @@ describe('joints that give no figure', () => {
     const fit = bondFit(all);
     expect(fit).toEqual({ kind: 'no threshold', joints: all.length, because: 'too few' });
     if (fit.kind === 'fitted') return;
-    expect(noBondWords(fit, 'US')).toBe(
+    expect(noBondText(fit, 'US')).toBe(
       `${all.length} joints tell too little: it takes six, with two that held and two that gave way among them`,
     );
   });
@@ -161,7 +161,7 @@ describe('joints that give no figure', () => {
     ]);
     expect(fit).toEqual({ kind: 'no threshold', joints: 8, because: 'heat does not tell' });
     if (fit.kind === 'fitted') return;
-    expect(noBondWords(fit, 'US')).toBe(
+    expect(noBondText(fit, 'US')).toBe(
       'whether a joint holds does not go with its contact temperature here: look for oil, release agent, dust or water on the layers',
     );
   });
@@ -172,7 +172,7 @@ test('bondWords says value, limits and what weakens them, in the shop’s units'
     ...joints('peels clean', 106, 108, 111),
     ...joints('tears through', 119, 121, 124),
   ];
-  const [first, second] = bondWords(fitted(apart), 'metric');
+  const [first, second] = bondTexts(fitted(apart), 'metric');
   expect(first).toMatch(
     /^half of the joints bond at 115 °C, nine in ten at \d+ °C; the first is between \d+ °C and \d+ °C nine times out of ten$/,
   );

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { ReplanAnswer } from '../../../shared/commands/dayVerbs.ts';
+import type { ReplanAnswer } from '../../../shared/commands/dayCommands.ts';
 import type { DayEntry } from '../../../shared/day/planning/dayTimetable.ts';
 import { dayOrders } from '../../../shared/day/shop/dayOrders.ts';
 import { dayShop } from '../../../shared/day/shop/dayShop.ts';

@@ -6,7 +6,7 @@ import type {
   BooksAnswer,
   ExportAnswer,
   MonthClosed,
-} from '../../../shared/commands/booksVerbs.ts';
+} from '../../../shared/commands/booksCommands.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { demoCells, platformOf, type Values } from '../../../scripts/bench/demoCells.ts';
 import { buildCode } from '../../../scripts/build/buildCode.ts';
 import { SHOP_HEADINGS } from '../../../shared/book/settings/settings.ts';
-import type { AnswerOf, Verb } from '../../../shared/commands/verbs.ts';
+import type { AnswerOf, CommandName } from '../../../shared/commands/commands.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 
 const ORDER = '1007';
@@ -59,7 +59,7 @@ function shop(rounds: readonly Values[], settings: Readonly<Record<string, numbe
   ]);
   const context = createContext(platformOf(cells));
   runInContext(code, context);
-  return async <V extends Verb>(verb: V, payload: unknown): Promise<AnswerOf<V>> => {
+  return async <V extends CommandName>(verb: V, payload: unknown): Promise<AnswerOf<V>> => {
     const text = JSON.stringify(payload);
     const answer: unknown = runInContext(`JSON.stringify(${verb}(${text}))`, context);
     return JSON.parse(String(answer)) as AnswerOf<V>; // the verb's own answer, as it left the add-on

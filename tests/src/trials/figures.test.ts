@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vit
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { headingOf } from '../../../shared/book/reading/heading.ts';
 import { TABLES, type TableKey } from '../../../shared/book/tables.ts';
-import type { AnswerOf } from '../../../shared/commands/verbs.ts';
+import type { AnswerOf } from '../../../shared/commands/commands.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let remove = () => {};

@@ -1,5 +1,5 @@
 import type { OrderPlan } from '../../../plan/plan.ts';
-import { sayTemperature } from '../../../words/say.ts';
+import { temperatureText } from '../../../words/quantityText.ts';
 import type { SheetSection } from '../documentTypes.ts';
 
 /** The cautions of every run sheet. They print always and give way to the material's and the equipment's own papers. */
@@ -13,7 +13,7 @@ export function cautionsSection(plan: OrderPlan): SheetSection {
 
 /** The same lines wherever heat is shown. */
 export function cautionLines(plan: OrderPlan): readonly string[] {
-  const stop = sayTemperature(plan.hardStop, plan.system, 'down');
+  const stop = temperatureText(plan.hardStop, plan.system, 'down');
   return [
     'SDS, equipment manual, local codes come first. Leave wiring and vents to licensed trades.',
     'Extraction on before heat. Smoke, sharp smell, sting: heat off, leave, do not pour.',

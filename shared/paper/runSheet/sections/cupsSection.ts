@@ -1,6 +1,12 @@
 import { HEAT_REFERENCE } from '../../../heat/heatUsed.ts';
 import type { DosePlan, LayerPlan, OrderPlan } from '../../../plan/plan.ts';
-import { sayCount, sayGrams, sayList, sayTemperature, sayVolume } from '../../../words/say.ts';
+import {
+  countText,
+  gramsText,
+  listText,
+  temperatureText,
+  volumeText,
+} from '../../../words/quantityText.ts';
 import {
   type SheetBlock,
   type SheetCell,
@@ -23,7 +29,7 @@ export function cupsSection(plan: OrderPlan): SheetSection {
   };
   return {
     name: 'cups',
-    heading: `${sayCount(plan.cups, 'cup')}, ${sayVolume(plan.plastisolVolume, plan.system)} of plastisol (${sayGrams(plan.plastisolMass)})`,
+    heading: `${countText(plan.cups, 'cup')}, ${volumeText(plan.plastisolVolume, plan.system)} of plastisol (${gramsText(plan.plastisolMass)})`,
     blocks: [table, { kind: 'lines', lines: [...proposalLines(plan), leftoverLine(plan)] }],
   };
 }
@@ -35,9 +41,9 @@ function rowsOf(layer: LayerPlan, plan: OrderPlan): readonly (readonly SheetCell
     text(layer.lot, 'small'),
     {
       kind: 'text',
-      text: sayGrams(layer.cupMass),
+      text: gramsText(layer.cupMass),
       size: 'strong',
-      note: sayVolume(layer.cupVolume, plan.system),
+      note: volumeText(layer.cupVolume, plan.system),
     } as const,
     ticks(layer.cups),
     write(),
@@ -59,8 +65,8 @@ function ticks(count: number): SheetCell {
 
 /** A dose as it is measured: whole drops, grams with the nearest spoon, or grams. */
 function doseCell(dose: DosePlan): SheetCell {
-  if (dose.measure.kind === 'drops') return text(sayCount(dose.measure.drops, 'drop'), 'strong');
-  const grams = sayGrams(dose.mass);
+  if (dose.measure.kind === 'drops') return text(countText(dose.measure.drops, 'drop'), 'strong');
+  const grams = gramsText(dose.mass);
   if (dose.measure.kind === 'scale') return text(grams, 'strong');
   return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
 }
@@ -69,8 +75,8 @@ function doseCell(dose: DosePlan): SheetCell {
 function leftoverLine({ layers, heatBudget, system }: OrderPlan): string {
   const used = layers.map((layer) => `${layer.layer} ${Math.ceil(layer.heatUsed / 60)}`);
   const budget = Math.round(heatBudget / 60);
-  const reference = sayTemperature(HEAT_REFERENCE, system);
-  return `Label leftovers with their heat so far, in minutes at ${reference} of ${budget}: ${sayList(used)}.`;
+  const reference = temperatureText(HEAT_REFERENCE, system);
+  return `Label leftovers with their heat so far, in minutes at ${reference} of ${budget}: ${listText(used)}.`;
 }
 
 function proposalLines(plan: OrderPlan): readonly string[] {

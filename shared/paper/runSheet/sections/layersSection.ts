@@ -1,21 +1,21 @@
 import { formatClock } from '../../../book/reading/clock.ts';
 import type { LayerPlan, OrderPlan } from '../../../plan/plan.ts';
 import type { Band, LayerBands } from '../../../plan/uncertainty/heatDetail.ts';
-import { widestSentence } from '../../../plan/uncertainty/widestSentence.ts';
+import { widestText } from '../../../plan/uncertainty/widestSentence.ts';
 import {
-  sayCount,
-  sayDuration,
-  sayShare,
-  sayStopwatch,
-  sayTemperature,
-} from '../../../words/say.ts';
-import { sayTimeBand } from '../../../words/sayCertainty.ts';
+  countText,
+  durationText,
+  shareText,
+  stopwatchText,
+  temperatureText,
+} from '../../../words/quantityText.ts';
+import { timeBandText } from '../../../words/rangeText.ts';
 import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 
 /** The layers in the order they are poured: mark, cup temperature and window. */
 export function layersSection(plan: OrderPlan): SheetSection {
   const { perRound, toPour, rounds } = plan.pieces;
-  const counts = `${sayCount(toPour, 'piece')} in ${sayCount(rounds, 'round')} of ${perRound}`;
+  const counts = `${countText(toPour, 'piece')} in ${countText(rounds, 'round')} of ${perRound}`;
   const table: SheetBlock = {
     kind: 'table',
     headings: ['Layer', 'Fill to', 'Cup at', 'First cavity', 'Not before', 'Not after'],
@@ -36,8 +36,8 @@ function plannedCells(
 ): readonly SheetCell[] {
   return [
     text(`${layer.order} ${layer.layer}`, 'strong'),
-    text(sayShare(layer.fillMark), 'strong'),
-    text(sayTemperature(layer.pourTemperature, plan.system), 'strong'),
+    text(shareText(layer.fillMark), 'strong'),
+    text(temperatureText(layer.pourTemperature, plan.system), 'strong'),
     text(startText(layer, plan), 'strong'),
     sure(earliestText(layer), bands?.earliest),
     sure(latestText(layer), bands?.latest),
@@ -46,23 +46,23 @@ function plannedCells(
 
 /** By the stopwatch that is started at the first pour of a round. */
 function startText({ window, run }: LayerPlan, plan: OrderPlan): string {
-  if (window !== undefined) return sayStopwatch(run.firstAt);
+  if (window !== undefined) return stopwatchText(run.firstAt);
   return plan.firstPour === undefined ? 'mold hot' : formatClock(plan.firstPour, plan.system);
 }
 
 function earliestText({ window }: LayerPlan): string {
-  return window === undefined || window.kind === 'none' ? '–' : sayDuration(window.earliest, 'up');
+  return window === undefined || window.kind === 'none' ? '–' : durationText(window.earliest, 'up');
 }
 
 function latestText({ window }: LayerPlan): string {
   if (window === undefined) return '–';
   if (window.kind === 'none') return window.why === 'stays soft' ? 'would mix in' : 'will not bond';
-  return window.kind === 'from' ? 'any time' : sayDuration(window.latest, 'down');
+  return window.kind === 'from' ? 'any time' : durationText(window.latest, 'down');
 }
 
 /** A time with its band behind it, small. */
 function sure(words: string, band: Band | undefined): SheetCell {
-  const note = sayTimeBand(band);
+  const note = timeBandText(band);
   return { kind: 'text', text: words, size: 'strong', ...(note === '' ? {} : { note }) };
 }
 
@@ -72,14 +72,14 @@ function certaintyLines({ detail }: OrderPlan): readonly string[] {
   const widest = detail.layers.flatMap(({ earliest, latest }) =>
     [latest?.widest, earliest?.widest].flatMap((key) => (key === undefined ? [] : [key])),
   )[0];
-  const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
+  const why = widest === undefined ? '' : ` ${widestText(widest)}`;
   return [`Small: where nine of ten draws of what is not known exactly fall.${why}`];
 }
 
 function paceLine(plan: OrderPlan): string {
   const each =
     'First cavity: stopwatch from the first pour. Windows: from the pour below it, same cavity, mold kept hot.';
-  const cup = `A cup pours ${sayCount(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${sayDuration(plan.cupTime, 'down')}, then back to heat; a layer takes ${sayDuration(plan.layerTime)}.`;
-  const demold = `Plate off at the last top-off; demold below ${sayTemperature(plan.demoldTemperature, plan.system)}, about ${sayDuration(plan.coolTime)}.`;
+  const cup = `A cup pours ${countText(plan.cavitiesPerCup, 'cavity', 'cavities')} or ${durationText(plan.cupTime, 'down')}, then back to heat; a layer takes ${durationText(plan.layerTime)}.`;
+  const demold = `Plate off at the last top-off; demold below ${temperatureText(plan.demoldTemperature, plan.system)}, about ${durationText(plan.coolTime)}.`;
   return `${each} ${cup} ${demold}`;
 }

@@ -1,8 +1,8 @@
 import type { OrderPlan, PlatePlan } from '../../../plan/plan.ts';
 import { plateOnText } from '../../../plan/plateOnText.ts';
-import { widestSentence } from '../../../plan/uncertainty/widestSentence.ts';
-import { sayCount, sayDuration, sayTemperature } from '../../../words/say.ts';
-import { sayTimeBand } from '../../../words/sayCertainty.ts';
+import { widestText } from '../../../plan/uncertainty/widestSentence.ts';
+import { countText, durationText, temperatureText } from '../../../words/quantityText.ts';
+import { timeBandText } from '../../../words/rangeText.ts';
 import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
 
 /** Said wherever a mold reading is asked for. */
@@ -36,31 +36,31 @@ export function plateSection(plan: OrderPlan): SheetSection {
 
 /** How long the mold takes, how sure that is, and the trial that would tell. */
 export function heatUpLine({ detail }: OrderPlan, plate: PlatePlan): string {
-  const band = sayTimeBand(detail?.heatUp);
+  const band = timeBandText(detail?.heatUp);
   const sure = band === '' ? '' : ` (${band})`;
   const widest = detail?.heatUp?.widest;
-  const why = widest === undefined ? '' : ` ${widestSentence(widest)}`;
-  return `Hot about ${sayDuration(plate.heatUp, 'up')}${sure} after switching on.${why}`;
+  const why = widest === undefined ? '' : ` ${widestText(widest)}`;
+  return `Hot about ${durationText(plate.heatUp, 'up')}${sure} after switching on.${why}`;
 }
 
 function cookingLine(plan: OrderPlan): string {
-  const cooked = sayTemperature(plan.cookTemperature, plan.system);
-  const bursts = sayCount(plan.cookBursts, 'short burst');
-  return `Cook each cup to ${cooked} in ${bursts}, about ${sayDuration(plan.cookTime)} in all; stir between.`;
+  const cooked = temperatureText(plan.cookTemperature, plan.system);
+  const bursts = countText(plan.cookBursts, 'short burst');
+  return `Cook each cup to ${cooked} in ${bursts}, about ${durationText(plan.cookTime)} in all; stir between.`;
 }
 
 function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
   const { system } = plan;
   return [
-    { label: 'Set to', cell: text(sayTemperature(plate.setting, system), 'key') },
+    { label: 'Set to', cell: text(temperatureText(plate.setting, system), 'key') },
     { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
     {
       label: 'Mold top must read',
       cell: {
         kind: 'text',
-        text: sayTemperature(plate.topTarget, system, 'up'),
+        text: temperatureText(plate.topTarget, system, 'up'),
         size: 'key',
-        note: `water boils here at ${sayTemperature(plate.boilingPoint, system)}`,
+        note: `water boils here at ${temperatureText(plate.boilingPoint, system)}`,
       },
     },
   ];

@@ -3,7 +3,7 @@ import { elementsToHtml } from '../../../../shared/elements/elementsToHtml.ts';
 import { runSheetCells } from '../../../../shared/paper/runSheet/runSheetCells.ts';
 import { runSheetDocument } from '../../../../shared/paper/runSheet/runSheetDocument.ts';
 import { runSheetElements } from '../../../../shared/paper/runSheet/runSheetElements.ts';
-import { pictureWords } from '../../../../shared/pictures/pictureWords.ts';
+import { pictureText } from '../../../../shared/pictures/pictureText.ts';
 import type { OrderPlan } from '../../../../shared/plan/plan.ts';
 import { planOrder } from '../../../../shared/plan/planOrder.ts';
 import type { HeatDetail } from '../../../../shared/plan/uncertainty/heatDetail.ts';
@@ -74,6 +74,6 @@ describe('pictures of a run sheet', () => {
     const values = runSheetCells(runSheetDocument(plan, RUN)).rows.flatMap(({ cells }) =>
       cells.map(({ value }) => value),
     );
-    for (const picture of picturesOf(plan)) expect(values).toContain(pictureWords(picture));
+    for (const picture of picturesOf(plan)) expect(values).toContain(pictureText(picture));
   });
 });
