@@ -1,4 +1,4 @@
-import type { MoneyBook } from '../book/moneyBook.ts';
+import type { MoneyBook } from '../book/book.ts';
 import { ORDERS } from '../book/tables/orders.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
 import { indexCosts } from './cost/costIndex.ts';

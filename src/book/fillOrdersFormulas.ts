@@ -1,10 +1,10 @@
+import { MONEY_TABLES } from '../../shared/book/book.ts';
 import {
   isOrdersFormula,
   ordersFormula,
   type ReadColumns,
 } from '../../shared/book/layout/ordersFormula.ts';
 import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
-import { MONEY_TABLES } from '../../shared/book/moneyBook.ts';
 import type { LaidTable } from './layOutTable.ts';
 import { readHeadings } from './readHeadings.ts';
 

@@ -1,4 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import { indexBook } from '../../shared/book/bookIndex.ts';
 import { POUR_LOG } from '../../shared/book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../shared/book/tables.ts';
@@ -49,7 +50,7 @@ function valueFields() {
 
 /** Everything is read anew inside the lock: rows move, and the same entry may just have been written. */
 function logOnce({ order, token, corrects, values }: OutcomePayload): OutcomeLogged | Refused {
-  const before = readBookNow();
+  const before = readBookNow(PLAN_TABLES);
   const same = before.pourLog.find(({ record }) => record.entry === token);
   const old = corrects && !same ? rowToCorrect(before, corrects, order) : undefined;
   if (old?.kind === 'refused') return old;

@@ -1,10 +1,11 @@
+import { QUOTE_TABLES } from '../../shared/book/book.ts';
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import type { PrintedQuote, QuoteAccepted } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { acceptance } from '../../shared/money/quote/acceptance.ts';
 import { rowCells } from '../book/rowCells.ts';
-import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
@@ -32,7 +33,7 @@ export function acceptQuote(payload: unknown): QuoteAccepted | Refused {
 }
 
 function acceptOnce({ order, quote }: PrintedQuote): QuoteAccepted | Refused {
-  const book = readQuoteBookNow();
+  const book = readBookNow(QUOTE_TABLES);
   const row = orderInBook(book, order);
   if (isRefused(row)) return row;
   const found = acceptance(book, row, today());

@@ -1,3 +1,4 @@
+import { BOOKS_TABLES } from '../../shared/book/book.ts';
 import { CLOSED_MONTHS } from '../../shared/book/tables/closedMonths.ts';
 import type { CloseMonthPayload, MonthClosed } from '../../shared/commands/booksCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
@@ -5,7 +6,7 @@ import { books } from '../../shared/money/books/books.ts';
 import { booksSummary } from '../../shared/money/books/booksSummary.ts';
 import { monthToClose } from '../../shared/money/books/monthToClose.ts';
 import { appendRows } from '../book/appendRows.ts';
-import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
@@ -25,7 +26,7 @@ export function closeMonth(payload: unknown): MonthClosed | Refused {
 
 /** Everything is read anew inside the lock: somebody may just have closed it. */
 function closeOnce({ month, who }: CloseMonthPayload): MonthClosed | Refused {
-  const book = readBooksBookNow();
+  const book = readBookNow(BOOKS_TABLES);
   const day = today();
   const now = books(book, day);
   const made = monthToClose(book, now, { month, who: who ?? '' });

@@ -1,9 +1,10 @@
+import { BOOKS_TABLES } from '../../shared/book/book.ts';
 import type { ExportAnswer, ExportPayload } from '../../shared/commands/booksCommands.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { books } from '../../shared/money/books/books.ts';
 import { EXPORTS, exportTable } from '../../shared/money/books/exportTable.ts';
-import { readBooksBookNow } from '../platform/readBooksBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 
@@ -20,7 +21,7 @@ export function exportRows(payload: unknown): ExportAnswer | Refused {
     const rule = { kind: 'one of', choices: EXPORTS } as const;
     return refuse('what', describe({ field: 'what', rule, value: what }));
   }
-  const book = readBooksBookNow();
+  const book = readBookNow(BOOKS_TABLES);
   const day = today();
   const fileName = `${name} ${day}`.replace(/ /g, '-');
   return { kind: 'ok', fileName, ...exportTable(book, books(book, day), name) };

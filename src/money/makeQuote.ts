@@ -1,16 +1,17 @@
+import type { QuoteBook } from '../../shared/book/book.ts';
+import { QUOTE_TABLES } from '../../shared/book/book.ts';
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import { QUOTES } from '../../shared/book/tables/quotes.ts';
 import type { MakeQuotePayload, QuoteMade } from '../../shared/commands/quoteCommands.ts';
 import { type Problem, type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
-import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { daysLater, nextQuote } from '../../shared/money/quote/quoteNumber.ts';
 import { QUOTED_KEYS, quoteRecord } from '../../shared/money/quote/quoteRecord.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
 import { appendRows } from '../book/appendRows.ts';
 import { rowCells } from '../book/rowCells.ts';
-import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
@@ -37,7 +38,7 @@ export function makeQuote(payload: unknown): QuoteMade | Refused {
 
 /** Everything is read anew inside the lock: somebody may just have taken the number, or made the same quote. */
 function makeOnce(asked: MakeQuotePayload): QuoteMade | Refused {
-  const book = readQuoteBookNow();
+  const book = readBookNow(QUOTE_TABLES);
   const same = book.quotes.find(({ record }) => record.entry === asked.token);
   if (same) return answer(book, 'before', same.record.quote ?? '', same.record.order ?? '');
   const pricing = readPricing(asked.values, book.shop);

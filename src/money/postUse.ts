@@ -1,3 +1,4 @@
+import { MONEY_TABLES } from '../../shared/book/book.ts';
 import { STOCK_MOVES } from '../../shared/book/tables/stockMoves.ts';
 import type { UsePayload, UsePosted } from '../../shared/commands/stockCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
@@ -5,7 +6,7 @@ import { ledger } from '../../shared/money/stock/ledger.ts';
 import type { MoveRow } from '../../shared/money/stock/ledgerTypes.ts';
 import { recordsOfUse, type TypedAmounts } from '../../shared/money/stock/recordsOfUse.ts';
 import { appendRows } from '../book/appendRows.ts';
-import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
@@ -41,7 +42,7 @@ function readAmounts(sent: unknown) {
 
 /** Everything is read anew inside the lock: somebody may just have posted the same run. */
 function postOnce(asked: UsePayload, typed: TypedAmounts): UsePosted | Refused {
-  const book = readMoneyBookNow();
+  const book = readBookNow(MONEY_TABLES);
   const before = ledger(book.stockMoves, book.materials);
   const form = formOfUse(book, before, asked);
   if (form.kind === 'refused') return form;

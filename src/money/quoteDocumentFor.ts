@@ -1,9 +1,10 @@
+import { QUOTE_TABLES } from '../../shared/book/book.ts';
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import type { PrintedQuote, QuoteDocumentAnswer } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import type { QuoteDocument } from '../../shared/money/quote/quoteDocument.ts';
 import { readQuoteDocument } from '../../shared/money/quote/readQuoteDocument.ts';
-import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused } from '../sidebar/orderInBook.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { QUOTE_FIELDS } from './acceptQuote.ts';
@@ -20,7 +21,7 @@ export function quoteDocumentFor(payload: unknown): QuoteDocumentAnswer | Refuse
 }
 
 export function keptDocument({ order, quote }: PrintedQuote): QuoteDocument | Refused {
-  const { quotes } = readQuoteBookNow();
+  const { quotes } = readBookNow(QUOTE_TABLES);
   const kept = quotes.filter(
     ({ record }) =>
       nameKey(record.quote) === nameKey(quote) && nameKey(record.order) === nameKey(order),

@@ -1,10 +1,11 @@
+import type { QuoteBook } from '../../shared/book/book.ts';
+import { QUOTE_TABLES } from '../../shared/book/book.ts';
 import type { OrderRow } from '../../shared/book/bookIndex.ts';
 import type { Missing } from '../../shared/book/missingCells.ts';
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import type { QuoteFactsAnswer, QuotePayload } from '../../shared/commands/quoteCommands.ts';
 import type { Problem, Refused } from '../../shared/errors/refuse.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
-import type { QuoteBook } from '../../shared/money/quote/quoteBook.ts';
 import { type QuoteFacts, quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import {
   GOODS_KEYS,
@@ -14,7 +15,7 @@ import {
 } from '../../shared/money/quote/quoteFields.ts';
 import { nextOrder } from '../../shared/money/quote/quoteNumber.ts';
 import { readGoods } from '../../shared/money/quote/readGoods.ts';
-import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';
@@ -30,7 +31,7 @@ export function quoteFor(payload: unknown): QuoteFactsAnswer | Refused {
   const values = readValues(sent);
   if (asked.kind === 'refused') return asked;
   if (values.kind === 'refused') return values;
-  const book = readQuoteBookNow();
+  const book = readBookNow(QUOTE_TABLES);
   const row = rowToQuote(book, { ...asked.value, values: values.value });
   if (isRefused(row)) return row;
   const facts = factsOf(book, row);

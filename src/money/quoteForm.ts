@@ -1,10 +1,11 @@
+import type { QuoteBook } from '../../shared/book/book.ts';
 import { nameKey, type OrderRow } from '../../shared/book/bookIndex.ts';
 import type { QuotedBefore, QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { toMinor } from '../../shared/money/minorUnits.ts';
 import { planMoney } from '../../shared/money/planMoney.ts';
 import { whyNotQuotable } from '../../shared/money/quote/quotable.ts';
-import { type QuoteBook, quoteOf } from '../../shared/money/quote/quoteBook.ts';
+import { quoteOf } from '../../shared/money/quote/quoteBook.ts';
 import { quoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuoteValues } from '../../shared/money/quote/quoteFields.ts';
 import { formatPlain } from '../../shared/units/format.ts';

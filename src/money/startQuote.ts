@@ -1,6 +1,7 @@
+import { QUOTE_TABLES } from '../../shared/book/book.ts';
 import type { QuoteForm, StartQuotePayload } from '../../shared/commands/quoteCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
-import { readQuoteBookNow } from '../platform/readQuoteBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { isRefused, orderInBook } from '../sidebar/orderInBook.ts';
 import { OPTIONAL_TEXT, readPayload } from '../sidebar/readPayload.ts';
 import { selectedOrder } from '../sidebar/selectedOrder.ts';
@@ -17,7 +18,7 @@ export function startQuote(payload: unknown): QuoteForm | Refused {
   );
   if (read.kind === 'refused') return read;
   const { order = '', from } = read.value;
-  const book = readQuoteBookNow();
+  const book = readBookNow(QUOTE_TABLES);
   if (order === '' && from === undefined) return quoteForm(book, undefined);
   const row = order === '' ? selectedOrder(book) : orderInBook(book, order);
   if (isRefused(row)) return row;

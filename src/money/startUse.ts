@@ -1,12 +1,13 @@
+import type { MoneyBook } from '../../shared/book/book.ts';
+import { MONEY_TABLES } from '../../shared/book/book.ts';
 import { nameKey } from '../../shared/book/bookIndex.ts';
-import type { MoneyBook } from '../../shared/book/moneyBook.ts';
 import type { RunOfOrder, UseForm } from '../../shared/commands/stockCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { unknownOrder } from '../../shared/log/orderToLog.ts';
 import { ledger } from '../../shared/money/stock/ledger.ts';
 import type { Ledger } from '../../shared/money/stock/ledgerTypes.ts';
 import { runUse } from '../../shared/money/stock/runUse.ts';
-import { readMoneyBookNow } from '../platform/readMoneyBookNow.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { NEEDED_TEXT, readPayload } from '../sidebar/readPayload.ts';
 
 export const RUN_OF_ORDER = { order: NEEDED_TEXT, run: NEEDED_TEXT } as const;
@@ -18,7 +19,7 @@ export const RUN_OF_ORDER = { order: NEEDED_TEXT, run: NEEDED_TEXT } as const;
 export function startUse(payload: unknown): UseForm | Refused {
   const read = readPayload<RunOfOrder>(RUN_OF_ORDER, payload);
   if (read.kind === 'refused') return read;
-  const book = readMoneyBookNow();
+  const book = readBookNow(MONEY_TABLES);
   return formOfUse(book, ledger(book.stockMoves, book.materials), read.value);
 }
 

@@ -1,11 +1,10 @@
-import { type Book, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
-import type { CellValue } from '../../shared/book/reading/parseCell.ts';
-import { TABLES } from '../../shared/book/tables.ts';
+import { type Book, type BookCells, readBook } from '../../shared/book/book.ts';
+import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { readCells } from './workbook.ts';
 
-/** The whole book as records, one read a sheet. */
-export function readBookNow(): Book {
-  const cells: Record<string, readonly (readonly CellValue[])[]> = { shop: readCells('Shop') };
-  for (const key of PLAN_TABLES) cells[key] = readCells(TABLES[key].sheet);
-  return readBook(cells as Parameters<typeof readBook>[0]); // shop and every plan table were just set
+/** Tables of the workbook as records, one read a sheet. */
+export function readBookNow<Key extends TableKey>(tables: readonly Key[]): Book<Key> {
+  const cells: Record<string, BookCells['shop']> = { shop: readCells('Shop') };
+  for (const key of tables) cells[key] = readCells(TABLES[key].sheet);
+  return readBook(tables, cells as BookCells<Key>); // shop and every table were just set
 }

@@ -1,4 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { CausesAnswer, CausesPayload } from '../../shared/commands/causeCommands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { causesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
@@ -19,7 +20,7 @@ export function causesFor(payload: unknown): CausesAnswer | Refused {
     return refuse('row', `row must be a whole number, got "${typed}"`);
   if (from && from !== 'selected')
     return refuse('from', `from must be one of selected, got "${from}"`);
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const row = typed ? Number(typed) : from === 'selected' ? selectedRow() : selectedRound(book);
   if (typeof row === 'object') return row;
   const shown = causesSummary(book, row);

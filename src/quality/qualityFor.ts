@@ -2,10 +2,10 @@ import type { QualityAnswer, QualityPayload } from '../../shared/commands/qualit
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { CHART_POINTS } from '../../shared/outcomes/quality/chartSamples.ts';
 import { qualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { today } from '../platform/today.ts';
 import { readPayload } from '../sidebar/readPayload.ts';
 import { QUALITY_FIELDS } from './qualityFields.ts';
-import { readQualityBookNow } from './readQualityBookNow.ts';
 
 /**
  * Page call: yields, signals, charts and the worst of what was logged.
@@ -23,5 +23,5 @@ export function qualityFor(payload: unknown): QualityAnswer | Refused {
     ...(mold ? { mold } : {}),
     ...(pattern ? { pattern } : {}),
   };
-  return { kind: 'ok', ...qualitySummary(readQualityBookNow(), today(), asked) };
+  return { kind: 'ok', ...qualitySummary(readBookNow(['patterns', 'pourLog']), today(), asked) };
 }

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { HeatPictures, OrderPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { cautionLines } from '../../shared/paper/runSheet/sections/cautions.ts';
@@ -15,7 +16,7 @@ import { HEAT_FIELDS } from './showHeat.ts';
 export function heatPicturesFor(payload: unknown): HeatPictures | Refused {
   const read = readPayload<OrderPayload>(HEAT_FIELDS, payload);
   if (read.kind === 'refused') return read;
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const plan = planFor(book, read.value);
   if (isRefused(plan)) return plan;
   const { order, pattern, version, mold, warnings } = plan;

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { OrderPayload, RunSheetMade } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { nextRunId } from '../../shared/log/runIds.ts';
@@ -24,7 +25,7 @@ export function makeRunSheet(payload: unknown): RunSheetMade | Refused {
 }
 
 function make(payload: OrderPayload): RunSheetMade | Refused {
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const row = orderInBook(book, payload.order);
   const plan = planFor(book, payload);
   if (isRefused(plan)) return plan;

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { PlanAnswer, PlanPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
@@ -18,7 +19,7 @@ export function planSelectedOrder(payload?: unknown): PlanAnswer | Refused {
   );
   if (read.kind === 'refused') return read;
   const { order, firstPour } = read.value;
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const found = order === undefined ? selectedOrder(book) : orderInBook(book, order);
   const row = isRefused(found) ? found : withFirstPour(found, firstPour);
   return isRefused(row) ? row : { kind: 'ok', plan: planInDetailNow(book, row) };

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { RunPayload, RunSheetShown } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
@@ -13,7 +14,7 @@ import { requestDialog } from './requestDialog.ts';
 export function printRunSheet(payload: unknown): RunSheetShown | Refused {
   const read = readPayload<RunPayload>(RUN_FIELDS, payload);
   if (read.kind === 'refused') return read;
-  const plan = planFor(readBookNow(), read.value);
+  const plan = planFor(readBookNow(PLAN_TABLES), read.value);
   if (isRefused(plan)) return plan;
   requestDialog('RunSheet', `Run sheet ${read.value.runId}`, read.value);
   return { kind: 'ok', runId: read.value.runId };

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { DocumentAnswer, RunPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
@@ -15,7 +16,7 @@ import { readPayload } from './readPayload.ts';
 export function runSheetDocumentFor(payload: unknown): DocumentAnswer | Refused {
   const read = readPayload<RunPayload>(RUN_FIELDS, payload);
   if (read.kind === 'refused') return read;
-  const plan = planFor(readBookNow(), read.value);
+  const plan = planFor(readBookNow(PLAN_TABLES), read.value);
   if (isRefused(plan)) return plan;
   const run = { runId: read.value.runId, date: runDate(plan) };
   return { kind: 'ok', document: runSheetDocument(plan, run) };

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { HeatShown, OrderPayload } from '../../shared/commands/commands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { readBookNow } from '../platform/readBookNow.ts';
@@ -12,7 +13,7 @@ import { requestDialog } from './requestDialog.ts';
 export function showHeat(payload: unknown): HeatShown | Refused {
   const read = readPayload<OrderPayload>(HEAT_FIELDS, payload);
   if (read.kind === 'refused') return read;
-  const found = orderInBook(readBookNow(), read.value.order);
+  const found = orderInBook(readBookNow(PLAN_TABLES), read.value.order);
   if (isRefused(found)) return found;
   requestDialog('Heat', `Heat of order ${read.value.order}`, read.value);
   return { kind: 'ok', order: read.value.order };

@@ -1,4 +1,5 @@
 import type { Book } from '../../shared/book/book.ts';
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { LogForm, LogPayload } from '../../shared/commands/logCommands.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
 import { correctable, entryOf, rowToCorrect } from '../../shared/log/correction.ts';
@@ -18,7 +19,7 @@ import { NEEDED_TEXT, OPTIONAL_TEXT, readPayload } from './readPayload.ts';
 export function startLog(payload: unknown): LogForm | Refused {
   const read = readPayload<LogPayload>(FIELDS, payload);
   if (read.kind === 'refused') return read;
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const { corrects } = read.value;
   const old = corrects ? rowToCorrect(book, corrects, read.value.order) : undefined;
   if (old?.kind === 'refused') return old;

@@ -1,3 +1,4 @@
+import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { TimersAnswer, TimersPayload } from '../../shared/commands/timerCommands.ts';
 import type { TimerChoice } from '../../shared/day/timers/timer.ts';
 import { timerChoices } from '../../shared/day/timers/timerChoices.ts';
@@ -24,7 +25,7 @@ export function timersFor(payload: unknown): TimersAnswer | Refused {
 
 /** The timers of an order by its number; they need no bands, so the plan goes without. */
 export function choicesFor(order: string): readonly TimerChoice[] | Refused {
-  const book = readBookNow();
+  const book = readBookNow(PLAN_TABLES);
   const row = orderInBook(book, order);
   if (isRefused(row)) return row;
   const plan = planOrRefused(planOrder(book, row));

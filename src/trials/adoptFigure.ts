@@ -1,3 +1,4 @@
+import { TRIAL_TABLES } from '../../shared/book/book.ts';
 import { nameKey } from '../../shared/book/bookIndex.ts';
 import type { FigureChanged } from '../../shared/commands/commands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
@@ -6,11 +7,12 @@ import { noContactText } from '../../shared/trials/contact/contactText.ts';
 import { isSame } from '../../shared/trials/figureCells.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import type { TrialResult } from '../../shared/trials/proposal.ts';
+import { trialBook } from '../../shared/trials/trialBook.ts';
 import { wantedCells } from '../../shared/trials/wantedCells.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { type FigureAsked, readFigurePayload } from './figurePayload.ts';
-import { readTrialBookNow } from './readTrialBookNow.ts';
 import { readTrials } from './readTrials.ts';
 import { writeFigures } from './writeFigures.ts';
 
@@ -28,7 +30,7 @@ export function adoptFigure(payload: unknown): FigureChanged | Refused {
 
 /** The figure is worked out anew from the book: the page may be old. */
 function adopt({ figure, of, who }: FigureAsked): FigureChanged['changed'] | Refused {
-  const book = readTrialBookNow();
+  const book = trialBook(readBookNow(TRIAL_TABLES));
   const proposal = findTrials(book).proposals.find(
     (one) => one.figure === figure && nameKey(one.of) === nameKey(of),
   );

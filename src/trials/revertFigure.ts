@@ -1,3 +1,4 @@
+import { TRIAL_TABLES } from '../../shared/book/book.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import type { FigureChanged } from '../../shared/commands/commands.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
@@ -6,9 +7,10 @@ import { figureText } from '../../shared/trials/figureText.ts';
 import { noMissingCells } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, type CellChange, readJournal } from '../../shared/trials/journal.ts';
 import type { TrialBook } from '../../shared/trials/trialBook.ts';
+import { trialBook } from '../../shared/trials/trialBook.ts';
+import { readBookNow } from '../platform/readBookNow.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
 import { type FigureAsked, readWayBackPayload } from './figurePayload.ts';
-import { readTrialBookNow } from './readTrialBookNow.ts';
 import { readTrials } from './readTrials.ts';
 import { type FigureWrite, writeFigures } from './writeFigures.ts';
 
@@ -25,7 +27,7 @@ export function revertFigure(payload: unknown): FigureChanged | Refused {
 }
 
 function revert({ figure, of, who, entry }: FigureAsked): FigureChanged['changed'] | Refused {
-  const book = readTrialBookNow();
+  const book = trialBook(readBookNow(TRIAL_TABLES));
   const stack = readJournal(book, noMissingCells(book)).get(adoptionKey(figure, of)) ?? [];
   const last = stack[stack.length - 1];
   if (last === undefined || !stack.some((one) => one.entry === entry)) return 'before';

@@ -1,5 +1,5 @@
+import { DAY_TABLES, type DayBook } from '../../shared/book/book.ts';
 import type { RecordOf, Table } from '../../shared/book/column.ts';
-import { DAY_TABLES, type DayBook } from '../../shared/book/dayBook.ts';
 import { type TypedRow, typedRecords } from '../../shared/book/layout/typedRow.ts';
 import type { Row } from '../../shared/book/reading/readTable.ts';
 import { readShop } from '../../shared/book/settings/readShop.ts';

@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { readMoneyBook } from '../../shared/book/moneyBook.ts';
+import { MONEY_TABLES, readBook } from '../../shared/book/book.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { planMoney } from '../../shared/money/planMoney.ts';
 import { demoMoneyBook } from '../money/stock/demoMoneyBook.ts';
@@ -118,14 +118,14 @@ describe('money in the workbook', () => {
   );
 });
 
-describe('readMoneyBook', () => {
+describe('readBook', () => {
   test('a book without supplies and moves has none, and nothing to mend', () => {
     const none = { shop: [], orders: [], molds: [], patterns: [], doses: [], materials: [] };
     const cells = { ...none, plates: [], pourLog: [], supplies: [], stockMoves: [] };
-    const { supplies, stockMoves, problems } = readMoneyBook(cells);
+    const { supplies, stockMoves, problems } = readBook(MONEY_TABLES, cells);
     expect([supplies, stockMoves]).toEqual([[], []]);
     expect(problems.filter(({ sheet }) => ['Supplies', 'Stock moves'].includes(sheet))).toEqual([]);
-    const typo = readMoneyBook({
+    const typo = readBook(MONEY_TABLES, {
       ...cells,
       supplies: [
         ['Material', 'Amount', 'Per', 'Mold', 'Notes'],

@@ -1,4 +1,4 @@
-import { type Book, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
+import { type Book, type BookCells, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
 import { headingOf } from '../../shared/book/reading/heading.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
@@ -14,5 +14,5 @@ export function logBook(rows: { readonly [Key in (typeof PLAN_TABLES)[number]]?:
     const lines = (rows[key] ?? []).map((row) => columns.map(([name]) => row[name] ?? ''));
     cells[key] = [headings, ...lines];
   }
-  return readBook(cells as Parameters<typeof readBook>[0]); // shop and every plan table were just set
+  return readBook(PLAN_TABLES, cells as BookCells); // shop and every plan table were just set
 }

@@ -6,7 +6,7 @@ import { heatTrialOf } from '../../shared/trials/contact/heatTrialOf.ts';
 import { findPlateOf } from '../../shared/trials/findPlateOf.ts';
 import { findTrials, noMissingCells } from '../../shared/trials/findTrials.ts';
 import type { Proposal } from '../../shared/trials/proposal.ts';
-import { BENCH, type TrialRows, trialBook } from './trialCells.ts';
+import { BENCH, type TrialRows, trialBookOf } from './trialCells.ts';
 
 const ROW = { trial: 'T-1', mold: 'Stick', plate: 'Griddle', setting: 132 } as const;
 const MINUTES = [5, 10, 15, 20, 30, 45];
@@ -36,7 +36,7 @@ function heated({ contact, lossShare = 1, row = {}, minutes = MINUTES, off = () 
 
 /** The heating of a row, set up as the plan sets up its plate. */
 function trialOf(line: Readonly<Record<string, string | number>>): HeatTrial {
-  const book = trialBook({});
+  const book = trialBookOf({});
   const gaps = noMissingCells(book);
   const plate = findPlateOf(gaps, String(line['plate']));
   const mold = book.index.molds.get(String(line['mold']).toLowerCase());
@@ -56,7 +56,7 @@ function trialOf(line: Readonly<Record<string, string | number>>): HeatTrial {
 }
 
 function only(rows: TrialRows): Proposal {
-  const { proposals, problems } = findTrials(trialBook(rows));
+  const { proposals, problems } = findTrials(trialBookOf(rows));
   expect(problems).toEqual([]);
   expect(proposals).toHaveLength(1);
   const [proposal] = proposals;
@@ -193,7 +193,7 @@ describe('rows that cannot be used', () => {
   const rows = heated({ contact: 85 });
   const told = (changed: Readonly<Record<string, string | number>>, at = 1) => {
     const heatTrials = rows.map((row, index) => (index === at ? { ...row, ...changed } : row));
-    return findTrials(trialBook({ heatTrials })).problems;
+    return findTrials(trialBookOf({ heatTrials })).problems;
   };
 
   test.each([
@@ -230,7 +230,7 @@ describe('rows that cannot be used', () => {
   test('a lid that comes in later is at odds with the rows that had none, not with blank ones', () => {
     expect(told({ lid: 'lid' })).toEqual([]);
     const heatTrials = rows.map((row, index) => ({ ...row, lid: index === 1 ? 'lid' : 'none' }));
-    expect(findTrials(trialBook({ heatTrials })).problems).toEqual([
+    expect(findTrials(trialBookOf({ heatTrials })).problems).toEqual([
       {
         sheet: 'Heat trials',
         row: 3,
@@ -242,7 +242,7 @@ describe('rows that cannot be used', () => {
 
   test('a dial no hotter than the room is named once, and the trial left out', () => {
     const heatTrials = rows.map((row) => ({ ...row, setting: 20 }));
-    expect(findTrials(trialBook({ heatTrials }))).toMatchObject({
+    expect(findTrials(trialBookOf({ heatTrials }))).toMatchObject({
       proposals: [],
       problems: [
         {
@@ -257,7 +257,7 @@ describe('rows that cannot be used', () => {
 
   test('a mold with no size and a plate with no warm-up are named where they stand', () => {
     const blank = rows.map((row) => ({ ...row, mold: 'Blank' }));
-    expect(findTrials(trialBook({ heatTrials: blank }))).toMatchObject({
+    expect(findTrials(trialBookOf({ heatTrials: blank }))).toMatchObject({
       proposals: [],
       problems: [
         { sheet: 'Molds', row: 4, heading: 'Block length' },
@@ -266,7 +266,7 @@ describe('rows that cannot be used', () => {
       ],
     });
     const plates = [{ plate: 'Griddle', kind: 'thin griddle', highestSetting: 204 }];
-    expect(findTrials(trialBook({ heatTrials: rows, plates })).problems).toEqual([
+    expect(findTrials(trialBookOf({ heatTrials: rows, plates })).problems).toEqual([
       { sheet: 'Plates', row: 2, heading: 'Warm-up', text: 'warm-up must be given, got nothing' },
     ]);
   });
@@ -281,7 +281,7 @@ describe('rows that cannot be used', () => {
   ])('a plate of odd figures is answered all the same: $changed', ({ changed }) => {
     const plates = [{ ...BENCH.plates?.[0], ...changed }] as TrialRows['plates'];
     const { proposals, problems } = findTrials(
-      trialBook({ heatTrials: rows, plates } as TrialRows),
+      trialBookOf({ heatTrials: rows, plates } as TrialRows),
     );
     expect(problems).toEqual([]);
     expect(proposals).toHaveLength(1);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findTrials, noMissingCells } from '../../shared/trials/findTrials.ts';
 import { adoptionKey, nextEntry, readJournal } from '../../shared/trials/journal.ts';
-import { BENCH, trialBook } from './trialCells.ts';
+import { BENCH, trialBookOf } from './trialCells.ts';
 
 const ROW = {
   entry: 'M-1',
@@ -23,7 +23,7 @@ function stackOf(
   figure: 'contact' | 'setTemperature' = 'contact',
   of = 'Griddle',
 ) {
-  const book = trialBook({ measuredFigures: rows });
+  const book = trialBookOf({ measuredFigures: rows });
   const gaps = noMissingCells(book);
   return { stack: readJournal(book, gaps).get(adoptionKey(figure, of)) ?? [], gaps };
 }
@@ -103,7 +103,7 @@ describe('the way back', () => {
   const griddle = { ...BENCH.plates?.[0], plate: 'Griddle', contactConductance: 85 };
 
   test('is shown though the trials are gone', () => {
-    const book = trialBook({ plates: [griddle], measuredFigures: [ROW] });
+    const book = trialBookOf({ plates: [griddle], measuredFigures: [ROW] });
     expect(findTrials(book).proposals).toEqual([
       {
         figure: 'contact',
@@ -120,9 +120,9 @@ describe('the way back', () => {
 
   test('ends where a cell was changed by hand, and with a plate that is gone', () => {
     const changed = { ...griddle, contactConductance: 86 };
-    const book = trialBook({ plates: [changed], measuredFigures: [ROW] });
+    const book = trialBookOf({ plates: [changed], measuredFigures: [ROW] });
     expect(findTrials(book).proposals[0]?.back).toEqual({ kind: 'changed by hand' });
-    expect(findTrials(trialBook({ plates: [], measuredFigures: [ROW] })).proposals).toEqual([]);
+    expect(findTrials(trialBookOf({ plates: [], measuredFigures: [ROW] })).proposals).toEqual([]);
   });
 });
 
@@ -133,6 +133,6 @@ describe('nextEntry', () => {
     { entries: ['mine', '=1+1', 'M-3b'], next: 'M-1' },
   ])('after $entries comes $next', ({ entries, next }) => {
     const rows = entries.map((entry) => ({ ...ROW, entry }));
-    expect(nextEntry(trialBook({ measuredFigures: rows }).measuredFigures)).toBe(next);
+    expect(nextEntry(trialBookOf({ measuredFigures: rows }).measuredFigures)).toBe(next);
   });
 });

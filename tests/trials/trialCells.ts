@@ -1,14 +1,10 @@
+import { type BookCells, readBook, TRIAL_TABLES } from '../../shared/book/book.ts';
 import { headingOf } from '../../shared/book/reading/heading.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { settingRows } from '../../shared/book/settings/settingRows.ts';
 import { SHOP_HEADINGS, type Shop } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import {
-  readTrialBook,
-  TRIAL_TABLES,
-  type TrialBook,
-  type TrialCells,
-} from '../../shared/trials/trialBook.ts';
+import { type TrialBook, trialBook } from '../../shared/trials/trialBook.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 
 type Rows = readonly Readonly<Record<string, CellValue>>[];
@@ -34,7 +30,7 @@ export const BENCH: TrialRows = {
 };
 
 /** A book as its sheets would read, from rows in the system's units; tables that are not given are those of {@link BENCH}. */
-export function trialBook(
+export function trialBookOf(
   rows: TrialRows,
   shop: Partial<Shop> = {},
   system: UnitSystem = 'metric',
@@ -52,5 +48,5 @@ export function trialBook(
     const given = rows[key] ?? BENCH[key] ?? [];
     cells[key] = [headings, ...given.map((row) => columns.map(([name]) => row[name] ?? ''))];
   }
-  return readTrialBook(cells as TrialCells); // shop and every table of trials were just set
+  return trialBook(readBook(TRIAL_TABLES, cells as BookCells<(typeof TRIAL_TABLES)[number]>)); // shop and every table of trials were just set
 }

@@ -1,11 +1,10 @@
-import { PLAN_TABLES } from '../book.ts';
+import { MONEY_TABLES, PLAN_TABLES } from '../book.ts';
 import type { Column } from '../column.ts';
-import { MONEY_TABLES, type MoneyTableKey } from '../moneyBook.ts';
 import { SHOP_HEADINGS } from '../settings/settings.ts';
 import { TABLES } from '../tables.ts';
 
 /** How many columns of each sheet, from the first, a plan and its money read. */
-export type ReadColumns = Readonly<Record<MoneyTableKey, number>>;
+export type ReadColumns = Readonly<Record<(typeof MONEY_TABLES)[number], number>>;
 
 /** The columns that people and the log form fill, as declared; the computed ones stand to their right. */
 export function declaredColumns(): ReadColumns {

@@ -1,5 +1,5 @@
+import type { DayBook } from '../../book/book.ts';
 import { indexBook, nameKey } from '../../book/bookIndex.ts';
-import type { DayBook } from '../../book/dayBook.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import type { PlateRecord } from '../../book/tables.ts';
 import type { OrderPlan } from '../../plan/plan.ts';

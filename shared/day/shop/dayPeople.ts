@@ -1,5 +1,5 @@
+import type { DayBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
-import type { DayBook } from '../../book/dayBook.ts';
 import type { WORK_DAYS } from '../../book/tables/people.ts';
 import { type Person, SKILLS, type Skill } from '../planning/shopDay.ts';
 import { anyHours, type Shift, weekHours } from '../planning/weekHours.ts';

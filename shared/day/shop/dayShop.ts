@@ -1,4 +1,4 @@
-import type { DayBook } from '../../book/dayBook.ts';
+import type { DayBook } from '../../book/book.ts';
 import { DAY_RULES, type DayRules } from '../../book/settings/dayRules.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import type { ShopDay } from '../planning/shopDay.ts';

@@ -1,4 +1,4 @@
-import type { DayBook } from '../../book/dayBook.ts';
+import type { DayBook } from '../../book/book.ts';
 import type { OrderPlan } from '../../plan/plan.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { type OneMore, oneMore } from '../planning/oneMore.ts';

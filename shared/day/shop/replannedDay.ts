@@ -1,4 +1,4 @@
-import type { DayBook } from '../../book/dayBook.ts';
+import type { DayBook } from '../../book/book.ts';
 import type { DayTick } from '../planning/happened.ts';
 import { type FollowedPlan, type Replanned, replanDay } from '../planning/replanDay.ts';
 import { dayEffort, SEED } from './dayEffort.ts';

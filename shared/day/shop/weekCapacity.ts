@@ -1,4 +1,4 @@
-import type { DayBook } from '../../book/dayBook.ts';
+import type { DayBook } from '../../book/book.ts';
 import { dayAfter } from '../../book/reading/daysBetween.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';

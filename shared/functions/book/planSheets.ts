@@ -1,10 +1,12 @@
-import { type Book, type BookCells, PLAN_TABLES, readBook } from '../../book/book.ts';
 import {
+  type Book,
+  type BookCells,
   MONEY_TABLES,
   type MoneyBook,
-  type MoneyCells,
-  readMoneyBook,
-} from '../../book/moneyBook.ts';
+  PLAN_TABLES,
+  readBook,
+} from '../../book/book.ts';
+import type { TableKey } from '../../book/tables.ts';
 import type { TableFunction } from '../defineFunction.ts';
 import { sheetParameter } from './sheetParameter.ts';
 
@@ -31,14 +33,17 @@ export const MONEY_SHEETS = {
   shop: sheetParameter('Shop'),
 } as const;
 
+/** The book of a plan from the ranges of a cell's formula. */
 export function readPlanSheets(ranges: Ranges): Book {
-  const cells: Record<string, BookCells['shop']> = { shop: ranges['shop'] ?? [] };
-  for (const key of PLAN_TABLES) cells[key] = ranges[key] ?? [];
-  return readBook(cells as BookCells); // shop and every plan table were just set
+  return readBook(PLAN_TABLES, cellsOf(PLAN_TABLES, ranges));
 }
 
+/** The book of an order's cost from the ranges of a cell's formula. */
 export function readMoneySheets(ranges: Ranges): MoneyBook {
-  const cells: Record<string, MoneyCells['shop']> = { shop: ranges['shop'] ?? [] };
-  for (const key of MONEY_TABLES) cells[key] = ranges[key] ?? [];
-  return readMoneyBook(cells as MoneyCells); // shop and every table of money were just set
+  return readBook(MONEY_TABLES, cellsOf(MONEY_TABLES, ranges));
+}
+
+function cellsOf<Key extends TableKey>(tables: readonly Key[], ranges: Ranges): BookCells<Key> {
+  const keys = [...tables, 'shop'] as const;
+  return Object.fromEntries(keys.map((key) => [key, ranges[key] ?? []])) as BookCells<Key>; // shop and every table were just set
 }

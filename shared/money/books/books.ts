@@ -1,5 +1,5 @@
+import type { BooksBook } from '../../book/book.ts';
 import { indexBook } from '../../book/bookIndex.ts';
-import type { BooksBook } from '../../book/booksBook.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import { exciseQuarters, exciseYears } from '../excise/exciseQuarters.ts';

@@ -1,4 +1,4 @@
-import type { BooksBook } from '../../book/booksBook.ts';
+import type { BooksBook } from '../../book/book.ts';
 import { exciseTerms } from '../excise/exciseTerms.ts';
 import type { Books, CostBasis } from './booksTypes.ts';
 import { nextToClose } from './monthToClose.ts';

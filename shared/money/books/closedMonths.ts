@@ -1,4 +1,4 @@
-import type { BooksBook } from '../../book/booksBook.ts';
+import type { BooksBook } from '../../book/book.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { CLOSED_MONTHS } from '../../book/tables/closedMonths.ts';

@@ -1,5 +1,5 @@
+import type { BooksBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
-import type { BooksBook } from '../../book/booksBook.ts';
 import { EXCISE_SOURCE } from '../excise/exciseText.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';

@@ -1,4 +1,4 @@
-import type { BooksBook } from '../../book/booksBook.ts';
+import type { BooksBook } from '../../book/book.ts';
 import type { ClosedMonthRecord } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import { fromMinor } from '../minorUnits.ts';

@@ -1,5 +1,5 @@
+import type { BooksBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
-import type { BooksBook } from '../../book/booksBook.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import { type PaymentRecord, TABLES } from '../../book/tables.ts';

@@ -1,5 +1,5 @@
+import type { BooksBook } from '../../book/book.ts';
 import { nameKey, type OrderRow, problemsAt } from '../../book/bookIndex.ts';
-import type { BooksBook } from '../../book/booksBook.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';

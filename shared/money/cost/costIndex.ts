@@ -1,5 +1,5 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { type BookIndex, indexBook } from '../../book/bookIndex.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { ledger } from '../stock/ledger.ts';
 import { type UnitCost, unitCosts } from '../stock/unitCosts.ts';
 

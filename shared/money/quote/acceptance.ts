@@ -1,8 +1,9 @@
+import type { QuoteBook } from '../../book/book.ts';
 import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { Column } from '../../book/column.ts';
 import { ORDERS } from '../../book/tables/orders.ts';
 import type { OrderRecord } from '../../book/tables.ts';
-import { type QuoteBook, type QuoteRecord, quoteOf } from './quoteBook.ts';
+import { type QuoteRecord, quoteOf } from './quoteBook.ts';
 
 /** What accepting a quote writes into the order's row. */
 export type Acceptance =

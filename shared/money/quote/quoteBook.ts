@@ -1,16 +1,11 @@
+import type { QuoteBook } from '../../book/book.ts';
 import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { RecordOf } from '../../book/column.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { QUOTES } from '../../book/tables/quotes.ts';
 
 export type QuoteRecord = RecordOf<typeof QUOTES>;
 export type QuoteRow = Row<typeof QUOTES>;
-
-/** The book with the quotes that were made. */
-export interface QuoteBook extends MoneyBook {
-  readonly quotes: readonly QuoteRow[];
-}
 
 /** The quote that an order's row names, as it was made; the last of the number where there are several. */
 export function quoteOf({ quotes }: QuoteBook, { record }: OrderRow): QuoteRow | undefined {

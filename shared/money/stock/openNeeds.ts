@@ -1,5 +1,5 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { indexBook } from '../../book/bookIndex.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { orderUses } from './orderUses.ts';
 import { byDue, type OpenNeed } from './shortfall.ts';
 

@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../book/book.ts';
 import type { BookIndex, OrderRow } from '../../book/bookIndex.ts';
 import type { Missing } from '../../book/missingCells.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { planLayers } from '../../plan/amounts/planLayers.ts';
 import { planPieces } from '../../plan/amounts/planPieces.ts';
 import { contradictingSettings } from '../../plan/facts/contradictingSettings.ts';

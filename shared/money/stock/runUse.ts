@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { indexBook, nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { formatPlain } from '../../units/format.ts';
 import type { PackFacts, PackUnit } from '../packAmount.ts';
 import type { Ledger, LotPart, MaterialStock, PostedMove } from './ledgerTypes.ts';

@@ -1,5 +1,5 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { trimmed } from '../../book/layout/tableCells.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { fromMinor } from '../minorUnits.ts';
 import { ledger } from './ledger.ts';
 import { openNeeds, type WhichOrders } from './openNeeds.ts';

@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import { trimmed } from '../../book/layout/tableCells.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { fromMinor, toMinor } from '../minorUnits.ts';
 import type { Ledger, MaterialStock } from './ledgerTypes.ts';
 import { stockProblems } from './stockProblems.ts';

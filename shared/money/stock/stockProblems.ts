@@ -1,5 +1,5 @@
+import type { MoneyBook } from '../../book/book.ts';
 import type { Missing } from '../../book/missingCells.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { describe } from '../../errors/describe.ts';
 import type { Ledger } from './ledgerTypes.ts';
 

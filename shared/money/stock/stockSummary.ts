@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../book/book.ts';
 import type { CurrencyCode } from '../../book/currency.ts';
 import type { Missing } from '../../book/missingCells.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { toMinor } from '../minorUnits.ts';
 import type { PackUnit } from '../packAmount.ts';
 import { ledger } from './ledger.ts';

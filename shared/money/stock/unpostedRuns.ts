@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import type { Ledger } from './ledgerTypes.ts';
 
 /** A run of the pour log. */

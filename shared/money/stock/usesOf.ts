@@ -1,5 +1,5 @@
+import type { MoneyBook } from '../../book/book.ts';
 import { type BookIndex, nameKey } from '../../book/bookIndex.ts';
-import type { MoneyBook } from '../../book/moneyBook.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { LayerPlan } from '../../plan/plan.ts';
 import { fromEngine } from '../../units/convert.ts';

@@ -1,6 +1,5 @@
-import type { BooksBook } from '../../book/booksBook.ts';
+import type { BooksBook, DayBook } from '../../book/book.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
-import type { DayBook } from '../../book/dayBook.ts';
 import { dayAfter } from '../../book/reading/daysBetween.ts';
 import { type WeekCapacity, weekCapacity } from '../../day/shop/weekCapacity.ts';
 import { books } from '../../money/books/books.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { MONEY_TABLES } from '../../../shared/book/book.ts';
 import {
   columnLetters,
   declaredColumns,
   isOrdersFormula,
   ordersFormula,
 } from '../../../shared/book/layout/ordersFormula.ts';
-import { MONEY_TABLES } from '../../../shared/book/moneyBook.ts';
 import { findComputed } from '../../../shared/book/reading/findComputed.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { TABLES } from '../../../shared/book/tables.ts';

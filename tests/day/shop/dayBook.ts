@@ -1,4 +1,4 @@
-import type { DayBook } from '../../../shared/book/dayBook.ts';
+import type { DayBook } from '../../../shared/book/book.ts';
 import { type DemoChanges, demoBook } from '../../book/demoBook.ts';
 
 type PersonRecord = DayBook['people'][number]['record'];

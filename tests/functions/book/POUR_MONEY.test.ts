@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { MONEY_TABLES, type MoneyBook } from '../../../shared/book/book.ts';
 import type { Column } from '../../../shared/book/column.ts';
-import { MONEY_TABLES, type MoneyBook } from '../../../shared/book/moneyBook.ts';
 import { headingOf } from '../../../shared/book/reading/heading.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';

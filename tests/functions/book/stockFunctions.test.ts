@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { MoneyBook } from '../../../shared/book/book.ts';
 import type { Table } from '../../../shared/book/column.ts';
 import { tableCells } from '../../../shared/book/layout/tableCells.ts';
-import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import { findColumns } from '../../../shared/book/reading/findColumns.ts';
 import { headingOf } from '../../../shared/book/reading/heading.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';

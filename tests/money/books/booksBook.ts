@@ -1,4 +1,4 @@
-import type { BooksBook } from '../../../shared/book/booksBook.ts';
+import type { BooksBook } from '../../../shared/book/book.ts';
 import type { ClosedMonthRecord, OrderRecord, PaymentRecord } from '../../../shared/book/tables.ts';
 import { books } from '../../../shared/money/books/books.ts';
 import type { Books } from '../../../shared/money/books/booksTypes.ts';

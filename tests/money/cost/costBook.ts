@@ -1,4 +1,4 @@
-import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
+import type { MoneyBook } from '../../../shared/book/book.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { type CostIndex, indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import type { OrderPlan } from '../../../shared/plan/plan.ts';

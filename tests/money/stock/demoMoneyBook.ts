@@ -1,6 +1,6 @@
+import type { MoneyBook } from '../../../shared/book/book.ts';
 import type { RecordOf, Table } from '../../../shared/book/column.ts';
 import { type TypedRow, typedRecords } from '../../../shared/book/layout/typedRow.ts';
-import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import type { Row } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';

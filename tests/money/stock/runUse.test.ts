@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
+import type { MoneyBook } from '../../../shared/book/book.ts';
 import { ledger } from '../../../shared/money/stock/ledger.ts';
 import type { MoveRow } from '../../../shared/money/stock/ledgerTypes.ts';
 import { lotTrace } from '../../../shared/money/stock/lotTrace.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { MoneyBook } from '../../../shared/book/book.ts';
 import { indexBook, type OrderRow } from '../../../shared/book/bookIndex.ts';
-import type { MoneyBook } from '../../../shared/book/moneyBook.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { orderUses } from '../../../shared/money/stock/orderUses.ts';
 import { type Use, usesOf } from '../../../shared/money/stock/usesOf.ts';

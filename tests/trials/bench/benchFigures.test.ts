@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { findTrials } from '../../../shared/trials/findTrials.ts';
-import { trialBook } from '../trialCells.ts';
+import { trialBookOf } from '../trialCells.ts';
 
 const PUCK = {
   trial: 'B-1',
@@ -23,7 +23,7 @@ const HEATING = {
 const DROPS = { trial: 'B-3', kind: 'drops', material: 'Black', weight: 2.4, drops: 50 } as const;
 
 function found(...benchTrials: readonly Readonly<Record<string, string | number>>[]) {
-  return findTrials(trialBook({ benchTrials }));
+  return findTrials(trialBookOf({ benchTrials }));
 }
 
 describe('bench trials', () => {
