@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
+import { ALL_COMMANDS } from '../../shared/commands/allCommands.ts';
 import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
 import * as entryPoints from '../../src/main.ts';
 import { GLOBAL_NAME } from './globalName.ts';
@@ -7,8 +8,11 @@ import { leaveOutTexts } from './leaveOutTexts.ts';
 import { refusedSyntax } from './refusedSyntax.ts';
 import { sheetFunctionStub } from './sheetFunctionStub.ts';
 
+/** Entry points that the stubs of commands and sheet functions call. */
+const CALLED_BY_STUBS = ['callSheetFunction', 'runCommand'];
+
 /**
- * Builds dist/Code.js: one global, then a plain top-level function for each menu item, page call and sheet function.
+ * Builds dist/Code.js: one global, then a plain top-level function for each menu item, command and sheet function.
  * @throws Error on any warning, on syntax past ES2019, and on a global that the platform lacks
  */
 export async function buildCode(outFile: string): Promise<void> {
@@ -37,11 +41,17 @@ export async function buildCode(outFile: string): Promise<void> {
 }
 
 function stubs(): string {
-  const verbs = Object.keys(entryPoints)
-    .filter((name) => name !== 'callSheetFunction')
+  const called = Object.keys(entryPoints)
+    .filter((name) => !CALLED_BY_STUBS.includes(name))
     .sort();
-  const plain = verbs.map(
+  const plain = called.map(
     (name) => `function ${name}() { return ${GLOBAL_NAME}.${name}.apply(null, arguments); }`,
   );
-  return [...plain, ...ALL_FUNCTIONS.map(sheetFunctionStub)].join('\n');
+  const commands = Object.keys(ALL_COMMANDS)
+    .sort()
+    .map(
+      (name) =>
+        `function ${name}(payload) { return ${GLOBAL_NAME}.runCommand('${name}', payload); }`,
+    );
+  return [...plain, ...commands, ...ALL_FUNCTIONS.map(sheetFunctionStub)].join('\n');
 }

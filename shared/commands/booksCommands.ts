@@ -5,7 +5,7 @@ export interface BooksAnswer extends BooksSummary {
   readonly kind: 'ok';
 }
 
-export interface CloseMonthPayload {
+interface CloseMonthPayload {
   /** `yyyy-mm` */
   readonly month: string;
   /** Initials */
@@ -18,7 +18,7 @@ export interface MonthClosed extends BooksAnswer {
   readonly closed: 'now' | 'before';
 }
 
-export interface ExportPayload {
+interface ExportPayload {
   /** One of `EXPORTS`. */
   readonly what: string;
 }
@@ -29,14 +29,14 @@ export interface ExportAnswer extends ExportTable {
   readonly fileName: string;
 }
 
-export interface OverviewWritten {
+interface OverviewWritten {
   readonly kind: 'ok';
   readonly sheet: string;
 }
 
 type Nothing = Readonly<Record<string, never>>;
 
-/** Verbs of the books. */
+/** Commands of the books. */
 export interface BooksCommands {
   readonly readBooks: { readonly payload: Nothing; readonly answer: BooksAnswer };
   readonly closeMonth: { readonly payload: CloseMonthPayload; readonly answer: MonthClosed };

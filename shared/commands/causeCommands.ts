@@ -11,11 +11,11 @@ export interface CausesAnswer extends CausesSummary {
   readonly kind: 'ok';
 }
 
-export interface CausesShown {
+interface CausesShown {
   readonly kind: 'ok';
 }
 
-/** Verbs of what went wrong. With neither, the round of the current cell is taken, else the last that came out bad. */
+/** Commands of what went wrong. With neither, the round of the current cell is taken, else the last that came out bad. */
 export interface CauseCommands {
   readonly causesFor: { readonly payload: CausesPayload; readonly answer: CausesAnswer };
   readonly showCauses: { readonly payload: CausesPayload; readonly answer: CausesShown };

@@ -41,7 +41,7 @@ export interface DayPage {
 
 type Nothing = Readonly<Record<string, never>>;
 
-/** Verbs of the shared checklist and of the pour day's pages. */
+/** Commands of the shared checklist and of the pour day's pages. */
 export interface ChecklistCommands {
   readonly startDay: { readonly payload: Nothing; readonly answer: DayForm };
   readonly writeChecklist: { readonly payload: DayPayload; readonly answer: ChecklistWritten };

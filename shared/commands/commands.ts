@@ -13,14 +13,14 @@ import type { QuoteCommands } from './quoteCommands.ts';
 import type { StockCommands } from './stockCommands.ts';
 import type { TimerCommands } from './timerCommands.ts';
 
-export interface PlanPayload {
+interface PlanPayload {
   /** The order on show; the selected row when absent. */
   readonly order?: string | undefined;
   /** Clock time of the first pour as typed; the row's own when absent. */
   readonly firstPour?: string | undefined;
 }
 
-export interface PlanAnswer {
+interface PlanAnswer {
   readonly kind: 'ok';
   readonly plan: PlanResult;
 }
@@ -30,23 +30,23 @@ export interface OrderPayload {
   readonly firstPour?: string | undefined;
 }
 
-export interface RunPayload extends OrderPayload {
+interface RunPayload extends OrderPayload {
   readonly runId: string;
 }
 
-export interface RunSheetMade {
+interface RunSheetMade {
   readonly kind: 'ok';
   readonly runId: string;
   /** The order's status afterwards. */
   readonly status: string;
 }
 
-export interface RunSheetShown {
+interface RunSheetShown {
   readonly kind: 'ok';
   readonly runId: string;
 }
 
-export interface HeatShown {
+interface HeatShown {
   readonly kind: 'ok';
   readonly order: string;
 }
@@ -61,12 +61,12 @@ export interface HeatPictures {
   readonly cautions: readonly string[];
 }
 
-export interface DocumentAnswer {
+interface DocumentAnswer {
   readonly kind: 'ok';
   readonly document: RunSheetDocument;
 }
 
-export interface TrialsAnswer extends TrialsFound {
+interface TrialsAnswer extends TrialsFound {
   readonly kind: 'ok';
 }
 
@@ -78,7 +78,7 @@ export interface FigurePayload {
   readonly who?: string | undefined;
 }
 
-export interface WayBackPayload extends FigurePayload {
+interface WayBackPayload extends FigurePayload {
   /** The journal's entry that is to be taken back: a second click must not take back another. */
   readonly entry: string;
 }
@@ -89,7 +89,7 @@ export interface FigureChanged extends TrialsAnswer {
   readonly changed: 'now' | 'before';
 }
 
-/** Every verb that a page calls: what it takes and what it answers. */
+/** Every command of a page: what it takes and what it answers. */
 interface Commands
   extends BooksCommands,
     CauseCommands,
@@ -115,5 +115,7 @@ interface Commands
 }
 
 export type CommandName = keyof Commands;
-export type PayloadOf<V extends CommandName> = Commands[V]['payload'];
-export type AnswerOf<V extends CommandName> = Commands[V]['answer'] | Refused;
+export type PayloadOf<Name extends CommandName> = Commands[Name]['payload'];
+/** What a command answers when it is not refused. */
+export type AnswerGiven<Name extends CommandName> = Commands[Name]['answer'];
+export type AnswerOf<Name extends CommandName> = AnswerGiven<Name> | Refused;

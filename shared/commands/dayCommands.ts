@@ -22,7 +22,7 @@ export interface ReplanAnswer extends ReplannedDay {
   readonly ahead: readonly string[];
 }
 
-/** Verbs of the pour day. */
+/** Commands of the pour day. */
 export interface DayCommands {
   readonly planDayFor: { readonly payload: DayPayload; readonly answer: DayAnswer };
   readonly replanDayFor: {

@@ -4,7 +4,7 @@ import type { RunChoice } from '../log/runIds.ts';
 import type { RoundCauses } from '../outcomes/causes/roundCauses.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
-export interface LogPayload {
+interface LogPayload {
   readonly order: string;
   readonly firstPour?: string | undefined;
   /** Entry of the row to correct; a new round when absent. */
@@ -64,7 +64,7 @@ export interface OutcomeLogged {
   readonly causes?: RoundCauses;
 }
 
-/** Verbs of the log: what they take and what they answer. */
+/** Commands of the log: what they take and what they answer. */
 export interface LogCommands {
   readonly startLog: { readonly payload: LogPayload; readonly answer: LogForm };
   readonly logOutcome: { readonly payload: OutcomePayload; readonly answer: OutcomeLogged };

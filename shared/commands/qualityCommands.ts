@@ -12,11 +12,11 @@ export interface QualityAnswer extends QualitySummary {
   readonly kind: 'ok';
 }
 
-export interface QualityShown {
+interface QualityShown {
   readonly kind: 'ok';
 }
 
-/** Verbs of what came out. */
+/** Commands of what came out. */
 export interface QualityCommands {
   readonly qualityFor: { readonly payload: QualityPayload; readonly answer: QualityAnswer };
   readonly showQuality: { readonly payload: QualityPayload; readonly answer: QualityShown };

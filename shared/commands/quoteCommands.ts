@@ -57,7 +57,7 @@ export interface QuotePayload {
   readonly values: QuoteValues;
 }
 
-export interface QuoteFactsAnswer {
+interface QuoteFactsAnswer {
   readonly kind: 'ok';
   readonly facts: QuoteFacts;
 }
@@ -76,7 +76,7 @@ export interface QuoteMade {
   readonly form: QuoteForm;
 }
 
-export interface QuoteAccepted {
+interface QuoteAccepted {
   readonly kind: 'ok';
   /** `before` when it had been accepted already and nothing was written now. */
   readonly accepted: 'now' | 'before';
@@ -84,7 +84,7 @@ export interface QuoteAccepted {
   readonly form: QuoteForm;
 }
 
-export interface QuoteShown {
+interface QuoteShown {
   readonly kind: 'ok';
   readonly quote: string;
 }
@@ -95,12 +95,12 @@ export interface PrintedQuote {
   readonly quote: string;
 }
 
-export interface QuoteDocumentAnswer {
+interface QuoteDocumentAnswer {
   readonly kind: 'ok';
   readonly document: QuoteDocument;
 }
 
-/** Verbs of the quotes. */
+/** Commands of the quotes. */
 export interface QuoteCommands {
   readonly startQuote: { readonly payload: StartQuotePayload; readonly answer: QuoteForm };
   readonly quoteFor: { readonly payload: QuotePayload; readonly answer: QuoteFactsAnswer };

@@ -12,7 +12,7 @@ export interface UseForm extends Omit<RunUse, 'kind'> {
   readonly kind: 'ok';
 }
 
-export interface UsePayload extends RunOfOrder {
+interface UsePayload extends RunOfOrder {
   /** As typed, by the key of a line; as planned where a material is not named. */
   readonly amounts?: Readonly<Record<string, string>> | undefined;
   readonly scrapped?: Readonly<Record<string, string>> | undefined;
@@ -30,11 +30,11 @@ export interface UsePosted {
   readonly negative: readonly string[];
 }
 
-export interface StockAnswer extends StockSummary {
+interface StockAnswer extends StockSummary {
   readonly kind: 'ok';
 }
 
-export interface TracePayload {
+interface TracePayload {
   /** A lot, an order or a run. */
   readonly name: string;
 }
@@ -44,7 +44,7 @@ export interface TraceAnswer extends LotTrace {
   readonly name: string;
 }
 
-export interface PurchasesShown {
+interface PurchasesShown {
   readonly kind: 'ok';
 }
 
@@ -59,7 +59,7 @@ export interface PurchasesAnswer
 
 type Nothing = Readonly<Record<string, never>>;
 
-/** Verbs of the stock. */
+/** Commands of the stock. */
 export interface StockCommands {
   readonly startUse: { readonly payload: RunOfOrder; readonly answer: UseForm };
   readonly postUse: { readonly payload: UsePayload; readonly answer: UsePosted };

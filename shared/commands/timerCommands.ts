@@ -1,18 +1,18 @@
 import type { RunningTimer, TimerChoice } from '../day/timers/timer.ts';
 
-export interface TimersPayload {
+interface TimersPayload {
   /** An order whose timers can be started; none when blank or absent. */
   readonly order?: string | undefined;
 }
 
 /** What runs, and what can be started. */
-export interface TimersAnswer {
+interface TimersAnswer {
   readonly kind: 'ok';
   readonly timers: readonly RunningTimer[];
   readonly choices: readonly TimerChoice[];
 }
 
-export interface StartTimerPayload {
+interface StartTimerPayload {
   readonly order: string;
   /** Which of its timers */
   readonly key: string;
@@ -22,16 +22,16 @@ export interface StartTimerPayload {
   readonly token: string;
 }
 
-export interface StopTimerPayload {
+interface StopTimerPayload {
   readonly id: string;
 }
 
-export interface TimersChanged {
+interface TimersChanged {
   readonly kind: 'ok';
   readonly timers: readonly RunningTimer[];
 }
 
-/** Verbs of the timers. */
+/** Commands of the timers. */
 export interface TimerCommands {
   readonly timersFor: { readonly payload: TimersPayload; readonly answer: TimersAnswer };
   readonly startTimer: { readonly payload: StartTimerPayload; readonly answer: TimersChanged };

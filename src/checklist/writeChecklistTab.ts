@@ -22,15 +22,18 @@ const PLANNED = ['from', 'text', 'latest', 'person', 'to', 'order', 'id', 'place
 type Written = string | number | Date;
 
 /**
- * Brings the sheet *Checklist* to the lines of a plan. Ticks, their times and names are never written: a line keeps its own while it
- * gets new times, lines are added and taken out, and the sheet is sorted whole. Call it inside the document lock.
+ * Makes ready to bring the sheet *Checklist* to the lines of a plan. Ticks, their times and names are never written: a line keeps
+ * its own while it gets new times, lines are added and taken out, and the sheet is sorted whole.
  */
-export function writeChecklistTab(
+export function prepareChecklist(
   rows: readonly ChecklistRow[],
   frame: DayFrame,
-): Refused | undefined {
+): (() => void) | Refused {
   const found = ensureChecklist();
-  if (found.kind === 'refused') return found;
+  return found.kind === 'refused' ? found : () => writeLines(found, rows, frame);
+}
+
+function writeLines(found: ChecklistSheet, rows: readonly ChecklistRow[], frame: DayFrame): void {
   const { sheet, columns } = found;
   const lines = checklistLines(found, frame.firstDay);
   const present = lines.map(({ id, isTicked, from }) => ({
@@ -42,7 +45,7 @@ export function writeChecklistTab(
   for (const line of removed) sheet.deleteRow(line + 2);
   if (added.length > 0) growTo(found, inPlace.length, added.length, frame);
   const all = [...inPlace, ...added];
-  if (all.length === 0) return undefined;
+  if (all.length === 0) return;
   writePlanned(found, all, { rows, frame });
   const whole = sheet.getRange(2, 1, all.length, sheet.getLastColumn());
   whole.sort({ column: columns.place, ascending: true });
@@ -53,7 +56,6 @@ export function writeChecklistTab(
       sheet.getRange(2, columns[key], all.length, 1),
       `Checklist: ${CHECKLIST_COLUMNS[key].heading} comes from the plan`,
     );
-  return undefined;
 }
 
 /** Blank lines behind those that are there, dressed, each with its box. */

@@ -1,11 +1,12 @@
-import { updateOverview } from '../money/updateOverview.ts';
-import { OVERVIEW } from '../money/writeOverviewTab.ts';
+import { isRefused } from '../../shared/commands/command.ts';
+import { runCommand } from '../commands/runCommand.ts';
+import { OVERVIEW } from '../overview/writeOverviewTab.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 
 /** Menu item: writes the sheet *Overview* anew and shows it. */
 export function overviewFromMenu(): void {
-  const answer = updateOverview();
-  if (answer.kind === 'refused') {
+  const answer = runCommand('updateOverview', {});
+  if (isRefused(answer)) {
     SpreadsheetApp.getUi().alert(
       OVERVIEW,
       answer.problems.map(({ text }) => text).join(' '),

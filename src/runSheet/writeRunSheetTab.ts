@@ -1,27 +1,22 @@
-import { runSheetCells } from '../../shared/paper/runSheet/runSheetCells.ts';
-import { runSheetDocument } from '../../shared/paper/runSheet/runSheetDocument.ts';
 import {
   type RunSheetCells,
   TAB_STYLES,
   type TabBox,
   type TabCell,
 } from '../../shared/paper/runSheet/tab/tabTypes.ts';
-import type { OrderPlan } from '../../shared/plan/plan.ts';
 import { sizeGrid } from '../book/ensureSheet.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
-import { runDate } from './runDate.ts';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 export const RUN_SHEET = 'Run sheet';
 
 /**
- * Fills the sheet *Run sheet* with the run sheet of an order; what stood there goes. Call it inside the document lock.
+ * Fills the sheet *Run sheet* with the cells of a run sheet; what stood there goes. Call it inside the document lock.
  * The grid is cut to what is printed, so that *File > Print* at "fit to page" gives one page.
  */
-export function writeRunSheetTab(plan: OrderPlan, runId: string): void {
-  const cells = runSheetCells(runSheetDocument(plan, { runId, date: runDate(plan) }));
+export function writeRunSheetTab(cells: RunSheetCells): void {
   const sheet = emptySheet(cells);
   writeCells(sheet, cells);
   for (const box of cells.merges) rangeOf(sheet, box).merge();

@@ -91,7 +91,7 @@ describe('causesFor', () => {
     expect(await refusal({ row: 'x' })).toEqual(['row must be a whole number, got "x"']);
     expect(await refusal({ from: 'there' })).toEqual(['from must be one of selected, got "there"']);
     expect(await refusal({ more: '1' })).toEqual([
-      'more must be a field that this verb knows, got "1"',
+      'more must be a field that this command knows, got "1"',
     ]);
   });
 

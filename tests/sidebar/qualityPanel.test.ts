@@ -76,7 +76,7 @@ describe('qualityFor', () => {
 
   test.each([
     { payload: { points: 'days' }, text: 'points must be one of rounds, runs, got "days"' },
-    { payload: { more: '1' }, text: 'more must be a field that this verb knows, got "1"' },
+    { payload: { more: '1' }, text: 'more must be a field that this command knows, got "1"' },
   ])('refuses in one sentence: $text', async ({ payload, text }) => {
     const answer = await book.ask('qualityFor', payload);
     expect(answer).toMatchObject({ kind: 'refused', problems: [{ text }] });

@@ -86,7 +86,7 @@ describe('what a page may ask', { timeout: 60_000 }, () => {
     ],
     [{ days: '40' }, 'days', 'days must be at most 31, got 40'],
     [{ days: '1.5' }, 'days', 'days must be a whole number, got 1.5'],
-    [{ day: '1' }, 'day', 'day must be a field that this verb knows, got "1"'],
+    [{ day: '1' }, 'day', 'day must be a field that this command knows, got "1"'],
   ])('%o is refused', async (payload, field, text) => {
     const answer = await book.ask('planDayFor', payload);
     expect(answer).toEqual({ kind: 'refused', problems: [{ field, text }] });

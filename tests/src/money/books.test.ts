@@ -75,7 +75,7 @@ describe('closing a month', () => {
     [
       { month: '2026-11', day: '2030-01-01' },
       'day',
-      'day must be a field that this verb knows, got "2030-01-01"',
+      'day must be a field that this command knows, got "2030-01-01"',
     ],
   ])('refuses %j and writes nothing', async (payload, field, text) => {
     expect(await book.ask('closeMonth', payload)).toEqual({

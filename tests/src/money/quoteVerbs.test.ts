@@ -157,7 +157,7 @@ describe('quoteFor', () => {
         'customer must be at most 100 characters long, got "xxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxxx…"',
       ],
     ],
-    [{ ...ASKED, wish: 'cheap' }, ['wish must be a field that this verb knows, got "cheap"']],
+    [{ ...ASKED, wish: 'cheap' }, ['wish must be a field that this command knows, got "cheap"']],
   ] as const)('nonsense gets a sentence at each field: %#', async (values, texts) => {
     const answer = await book.ask('quoteFor', { values: values as QuoteValues });
     expect(answer.kind === 'refused' && answer.problems.map(({ text }) => text)).toEqual(texts);

@@ -195,7 +195,7 @@ describe('postUse', () => {
     {
       payload: { order: '1006', run: 'R-1006', more: 'x' },
       field: 'more',
-      text: 'more must be a field that this verb knows, got "x"',
+      text: 'more must be a field that this command knows, got "x"',
     },
   ])('refuses $payload in plain words', async ({ payload, field, text }) => {
     const before = moves().length;

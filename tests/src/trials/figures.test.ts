@@ -405,7 +405,7 @@ describe('refusals, which write nothing', () => {
     },
     {
       payload: { figure: 'contact', of: 'Griddle A', value: 'x' },
-      text: 'value must be a field that this verb knows, got "x"',
+      text: 'value must be a field that this command knows, got "x"',
     },
   ])('adoptFigure with $payload', async ({ payload, text }) => {
     const rows = journal().length;
