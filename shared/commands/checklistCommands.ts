@@ -27,7 +27,7 @@ export interface ChecklistWritten {
   readonly lines: number;
 }
 
-export interface DayPagePayload extends DayPayload {
+interface DayPagePayload extends DayPayload {
   /** `ticks` takes the plan that is followed, replanned; the question above where it is left out. */
   readonly from?: string | undefined;
 }
