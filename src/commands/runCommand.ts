@@ -1,14 +1,9 @@
-import { type BookCells, readBook } from '../../shared/book/book.ts';
-import { TABLES, type TableKey } from '../../shared/book/tables.ts';
+import type { BookCells } from '../../shared/book/book.ts';
+import { TABLES } from '../../shared/book/tables.ts';
 import { ALL_COMMANDS } from '../../shared/commands/allCommands.ts';
-import {
-  type Command,
-  type Decision,
-  isRefused,
-  type Shown,
-} from '../../shared/commands/command.ts';
+import { type Command, isRefused, type Shown } from '../../shared/commands/command.ts';
 import type { CommandName } from '../../shared/commands/commands.ts';
-import { placeWrites } from '../../shared/commands/placeWrites.ts';
+import { decideCommand, type PlacedDecision } from '../../shared/commands/decideCommand.ts';
 import { readPayload } from '../../shared/commands/readPayload.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import { requestDialog } from '../platform/requestDialog.ts';
@@ -17,13 +12,13 @@ import { findSheet, readCells, workbook } from '../platform/workbook.ts';
 import { commandContext } from './commandContext.ts';
 import { write } from './write.ts';
 
-/** How often a command is decided anew because people typed rows under a table meanwhile. */
+/** How often a command is decided when people type rows under a table meanwhile. */
 const TRIES = 3;
 
 /**
- * What a page may ask, run by its name: the payload is checked, the command's tables are read, its decision is made, what
- * it wants written is found on the sheets and then written, all of it or nothing. A command that writes does so under the document lock, so that
- * everything it decided by still stands.
+ * What a page may ask, run by its name: the payload is checked, the command's tables are read, its decision is made, and what it
+ * wants written is found on the sheets and then written, all of it or nothing. A command that writes does so under the document
+ * lock, so that everything it was decided by still stands.
  */
 export function runCommand(name: CommandName, payload: unknown): object {
   const command = ALL_COMMANDS[name];
@@ -36,10 +31,13 @@ export function runCommand(name: CommandName, payload: unknown): object {
   return done.answer;
 }
 
-function carryOut(command: Command, asked: object): Decision<object> | Refused {
+function carryOut(command: Command, asked: object): PlacedDecision | Refused {
   for (let attempt = 1; attempt <= TRIES; attempt += 1) {
-    const done = tryOnce(command, asked);
-    if (done !== 'rows were added') return done;
+    const decision = decideCommand(command, asked, commandContext(readTables(command)));
+    if (isRefused(decision)) return decision;
+    const stopped = write(decision.writes);
+    if (stopped === undefined) return decision;
+    if (stopped !== 'rows were added') return stopped;
   }
   return refuse(
     '',
@@ -47,26 +45,12 @@ function carryOut(command: Command, asked: object): Decision<object> | Refused {
   );
 }
 
-function tryOnce(command: Command, asked: object): Decision<object> | Refused | 'rows were added' {
+/** The cells of a command's sheets, one read each; one that reads no table reads nothing. */
+function readTables({ tables }: Command): (key: keyof typeof TABLES | 'shop') => BookCells['shop'] {
   const cells = new Map<string, BookCells['shop']>();
-  if (command.tables.length > 0) cells.set('shop', readCells('Shop'));
-  for (const key of command.tables) cells.set(key, readCells(TABLES[key].sheet));
-  const cellsOf = (key: TableKey | 'shop') => cells.get(key) ?? [];
-  const book = bookOf(command, cellsOf);
-  const decision = command.decide(asked as never, book as never, commandContext(cellsOf)); // checked against the declared payload; read by the declared tables
-  if (isRefused(decision) || decision.writes === undefined) return decision;
-  const placed = placeWrites(decision.writes, cellsOf, book.shop.units);
-  if ('kind' in placed) return placed;
-  const stopped = write(placed);
-  return stopped ?? decision;
-}
-
-function bookOf({ tables }: Command, cells: (key: TableKey | 'shop') => BookCells['shop']) {
-  const keys = [...tables, 'shop'] as const;
-  return readBook(
-    tables,
-    Object.fromEntries(keys.map((key) => [key, cells(key)])) as BookCells<TableKey>,
-  ); // shop and every table
+  if (tables.length > 0) cells.set('shop', readCells('Shop'));
+  for (const key of tables) cells.set(key, readCells(TABLES[key].sheet));
+  return (key) => cells.get(key) ?? [];
 }
 
 function show(shown: Shown): void {
