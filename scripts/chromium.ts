@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rename, rm, writeFile } from 'node:fs/promises';
 import { arch, platform, tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -28,9 +28,18 @@ const INSTALLED = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/g
 /**
  * Finds a Chromium: `CHROMIUM_PATH`, else the one that came with the packages (64-bit Linux), else an installed one.
  *
+ * @param fonts - folder of the only fonts that it may find (Linux); those of the machine and of the package where left out
  * @throws Error in one sentence that says what to do when there is none
  */
-export async function chromium(): Promise<Chromium> {
+export async function chromium(fonts?: string): Promise<Chromium> {
+  const found = await find();
+  if (fonts === undefined) return found;
+  const settings = join(await mkdtemp(join(tmpdir(), 'poursmith-fonts-')), 'fonts.conf');
+  await writeFile(settings, fontSettings([fonts], `${settings}.cache`));
+  return { ...found, env: { ...found.env, FONTCONFIG_FILE: settings } };
+}
+
+async function find(): Promise<Chromium> {
   const env = strings(process.env);
   const chosen = process.env['CHROMIUM_PATH'];
   if (chosen !== undefined) {
@@ -52,7 +61,9 @@ async function packaged(env: Record<string, string>): Promise<Chromium> {
     // Another run may unpack at the same time, and an interrupted one must leave nothing half done.
     const own = `${home}-${process.pid}`;
     await unpack(own);
-    await writeFile(join(own, 'fonts.conf'), fontSettings(home));
+    // The machine's fonts where it has any, and the package's.
+    const folders = ['/usr/share/fonts', join(home, 'fonts')];
+    await writeFile(join(own, 'fonts.conf'), fontSettings(folders, join(home, 'font-cache')));
     await rename(own, home).catch(() => rm(own, { recursive: true }));
   }
   return {
@@ -88,14 +99,12 @@ async function unpack(folder: string): Promise<void> {
   }
 }
 
-/** The machine's fonts where it has any, and the package's. */
-function fontSettings(home: string): string {
+function fontSettings(folders: readonly string[], cache: string): string {
   return `<?xml version="1.0"?>
 <!DOCTYPE fontconfig SYSTEM "fonts.dtd">
 <fontconfig>
-  <dir>/usr/share/fonts</dir>
-  <dir>${home}/fonts</dir>
-  <cachedir>${home}/font-cache</cachedir>
+${folders.map((folder) => `  <dir>${folder}</dir>`).join('\n')}
+  <cachedir>${cache}</cachedir>
 </fontconfig>
 `;
 }

@@ -63,6 +63,7 @@ async function print(html: string, out: string, paper: SheetOptions['paper']): P
   try {
     const page = await browser.newPage();
     await page.setContent(html);
+    await page.waitForFunction('document.fonts.status === "loaded"');
     await page.pdf({ path: out, format: paper, preferCSSPageSize: false });
   } finally {
     await browser.close();

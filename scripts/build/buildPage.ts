@@ -33,6 +33,7 @@ async function bundled(file: string): Promise<string> {
     charset: 'utf8',
     minify: true,
     legalComments: 'inline',
+    loader: { '.woff2': 'dataurl' },
   });
   if (result.warnings.length > 0)
     throw new Error(result.warnings.map(({ text }) => text).join('\n'));
