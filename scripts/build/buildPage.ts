@@ -1,8 +1,13 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { build } from 'esbuild';
 
+const require = createRequire(import.meta.url);
 const INLINED = /<link rel="stylesheet" href="([^"]+)"\s*\/?>|<script src="([^"]+)"><\/script>/g;
+
+/** Where the stylesheets find the font that the printed pages carry. */
+const PAPER_FONT = dirname(require.resolve('@fontsource/arimo/files/arimo-latin-400-normal.woff2'));
 
 /**
  * Builds one page of the sidebar into a single HTML file: each linked stylesheet and script of the shell is replaced by
@@ -34,6 +39,7 @@ async function bundled(file: string): Promise<string> {
     minify: true,
     legalComments: 'inline',
     loader: { '.woff2': 'dataurl' },
+    alias: { 'paper-font': PAPER_FONT },
   });
   if (result.warnings.length > 0)
     throw new Error(result.warnings.map(({ text }) => text).join('\n'));

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join } from 'node:path';
 import { type Browser, chromium as playwright } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { chromium } from '../../../scripts/chromium.ts';
@@ -10,6 +11,8 @@ import { fillBook } from '../../../workbench/server/fillBook.ts';
 import { type MadeSheet, makeSheet } from '../../../workbench/sheet/makeSheet.ts';
 
 const PATIENCE = 120_000;
+const require = createRequire(import.meta.url);
+const WIDE = dirname(require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'));
 const noFonts = mkdtempSync(join(tmpdir(), 'poursmith-no-fonts-'));
 let host: Host;
 let plain: MadeSheet;
@@ -54,9 +57,7 @@ test('every letter that the sheet prints is in the font that it carries', () => 
   const text = pictured.html.replace(/<style>[\s\S]*?<\/style>/g, '');
   // Letters of the latin files of the font, as its package says.
   expect(
-    text.match(
-      /[^\s -\u00FF\u0131\u0152\u0153\u2000-\u206F\u20AC\u2122\u2191\u2193\u2212\u2215]/g,
-    ),
+    text.match(/[^\s -\u00FF\u0131\u0152\u0153\u2000-\u206F\u20AC\u2122\u2191\u2193\u2212\u2215]/g),
   ).toBeNull();
   expect(
     pictured.html.match(
@@ -68,12 +69,12 @@ test('every letter that the sheet prints is in the font that it carries', () => 
 describe.each([
   { fonts: 'those of the machine', folder: undefined },
   { fonts: 'none', folder: noFonts },
-  { fonts: 'a wide one alone', folder: 'node_modules/dejavu-fonts-ttf/ttf' },
+  { fonts: 'a wide one alone', folder: WIDE },
 ])('with the fonts: $fonts', ({ folder }) => {
   test(
     'an order of three layers is one page of Letter and of A4; pictures are a second',
     async () => {
-      const browser = await playwright.launch(await chromium(folder && resolve(folder)));
+      const browser = await playwright.launch(await chromium(folder));
       for (const format of ['Letter', 'A4'])
         expect(await pagesOf(browser, plain.html, format), format).toBe(1);
       expect(await pagesOf(browser, pictured.html, 'Letter')).toBe(2);
