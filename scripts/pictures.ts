@@ -5,9 +5,9 @@ import type { TestHook } from '../workbench/page/testHook.ts';
 import { fillBook } from '../workbench/server/fillBook.ts';
 import { freshBuilds, PAGE } from '../workbench/server/freshBuilds.ts';
 import { startServer } from '../workbench/server/startServer.ts';
+import { chromium } from '../workbench/sheet/chromium.ts';
 import { makeQuotePage } from '../workbench/sheet/makeQuotePage.ts';
 import { makeSheet } from '../workbench/sheet/makeSheet.ts';
-import { chromium } from './chromium.ts';
 import { dayPictures } from './dayPictures.ts';
 
 declare global {

@@ -3,7 +3,7 @@ import { openHost } from '../../workbench/host/openHost.ts';
 import { fillBook } from '../../workbench/server/fillBook.ts';
 import { freshPage, PAGE } from '../../workbench/server/freshBuilds.ts';
 import { startServer } from '../../workbench/server/startServer.ts';
-import { chromium } from '../chromium.ts';
+import { chromium } from '../../workbench/sheet/chromium.ts';
 
 /** Time from asking for the page of the demo shop to its drawn grid, in a browser that has nothing cached [ms]. */
 export async function firstGrid(): Promise<number> {

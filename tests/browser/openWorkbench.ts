@@ -4,12 +4,12 @@ import {
   type Page,
   chromium as playwright,
 } from 'playwright-core';
-import { chromium } from '../../scripts/chromium.ts';
 import type { Host } from '../../workbench/host/Host.ts';
 import { openHost } from '../../workbench/host/openHost.ts';
 import type { TestHook } from '../../workbench/page/testHook.ts';
 import { freshPage, PAGE } from '../../workbench/server/freshBuilds.ts';
 import { startServer } from '../../workbench/server/startServer.ts';
+import { chromium } from '../../workbench/sheet/chromium.ts';
 
 declare global {
   interface Window {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Browser, chromium as driver, type Page } from 'playwright-core';
-import { chromium } from '../../scripts/chromium.ts';
+import { chromium } from '../../workbench/sheet/chromium.ts';
 
 /** How a page's calls reach whatever stands behind it. */
 export type Answering = (verb: string, payload: unknown) => Promise<unknown>;

@@ -11,10 +11,11 @@ import type { Connection } from './connection.ts';
 import { part } from './element.ts';
 import { cellLine } from './grid/cellLine.ts';
 import { changeQueue } from './grid/changeQueue.ts';
-import { type Grid, startGrid } from './grid/grid.ts';
+import type { Grid } from './grid/gridTypes.ts';
 import { inBursts } from './grid/inBursts.ts';
 import { operations } from './grid/operations.ts';
 import { protections } from './grid/protections.ts';
+import { startGrid } from './grid/startGrid.ts';
 import { stateKeeper } from './grid/stateKeeper.ts';
 import { startAgain, startAgainWhenBack } from './startAgain.ts';
 

@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { type Browser, chromium as playwright } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { chromium } from '../../../scripts/chromium.ts';
 import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
 import { fillBook } from '../../../workbench/server/fillBook.ts';
+import { chromium } from '../../../workbench/sheet/chromium.ts';
 import { type MadeSheet, makeSheet } from '../../../workbench/sheet/makeSheet.ts';
 
 const PATIENCE = 120_000;

@@ -1,7 +1,7 @@
 import type { ShownRequest } from '../../server/messages.ts';
 import type { Connection } from '../connection.ts';
 import { part } from '../element.ts';
-import type { Grid } from '../grid/grid.ts';
+import type { Grid } from '../grid/gridTypes.ts';
 import type { Dialogs } from './dialogs.ts';
 import type { Sidebar } from './sidebar.ts';
 import { toast } from './toasts.ts';

@@ -1,5 +1,5 @@
 import type { ShownChart } from '../../host/Host.ts';
-import type { Grid } from '../grid/grid.ts';
+import type { Grid } from '../grid/gridTypes.ts';
 import { type ChartData, chartPicture } from './chartPicture.ts';
 
 export interface Charts {

@@ -1,5 +1,5 @@
 import type { Connection } from '../connection.ts';
-import type { Grid } from './grid.ts';
+import type { Grid } from './gridTypes.ts';
 
 export interface CellLine {
   /** Looks at the selected cell again. */

@@ -1,6 +1,6 @@
 import type { Workbook } from '@univerjs/core';
 import { parseA1 } from '../../host/a1.ts';
-import type { Grid } from './grid.ts';
+import type { Grid } from './gridTypes.ts';
 
 /** A sheet and cells by their names. */
 export function locate(workbook: Workbook, name: string, range: string) {

@@ -1,7 +1,7 @@
 import type { Operation, ProtectedRange, ShownChart } from '../../host/Host.ts';
 import { CHARTS, PROTECTIONS } from '../../server/messages.ts';
 import type { ChangeQueue } from './changeQueue.ts';
-import type { Grid } from './grid.ts';
+import type { Grid } from './gridTypes.ts';
 
 /** Changes that cannot be made twice: they move what the cells around them hold. */
 const MOVES = /mutation\.(insert|remove|delete|move|reorder|copy|add)/;

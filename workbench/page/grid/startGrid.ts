@@ -14,33 +14,12 @@ import {
 import { ILayoutService } from '@univerjs/ui';
 import { skip } from 'rxjs';
 import { type Box, formatA1 } from '../../host/a1.ts';
-import type { Host, LocalMutation, Operation, Selection } from '../../host/Host.ts';
+import type { Host, LocalMutation } from '../../host/Host.ts';
 import type { WindowMutation } from '../../server/messages.ts';
 import { locate, reading } from './gridReading.ts';
+import type { Grid } from './gridTypes.ts';
 import { rowHeights } from './rowHeights.ts';
 import { startUniver } from './startUniver.ts';
-
-/** The workbook on the page: shows values, takes edits, computes nothing. */
-export interface Grid {
-  /** Runs a change made elsewhere. */
-  take(operation: Operation): void;
-  /** Puts calculated values into the cells. */
-  calculated(values: readonly LocalMutation[]): void;
-  selection(): Selection;
-  select(sheet: string, range: string): void;
-  /** Text the grid shows in a cell. */
-  shown(sheet: string, cell: string): string;
-  note(sheet: string, cell: string): string | undefined;
-  /** Values of the cells of a sheet, by its id; blank is "". */
-  values(sheet: string, box: Box): readonly (readonly (string | number)[])[];
-  sheets(): readonly string[];
-  /** The selection with the sheet's id and counted from zero. */
-  target(): { readonly sheet: string; readonly box: Box };
-  focus(): void;
-  /** Resolves when the grid is drawn and takes keys. */
-  readonly drawn: Promise<void>;
-  readonly commands: ICommandService;
-}
 
 interface GridListeners {
   /** A change the person at this window made. */
