@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
 import { booksTimes } from './bench/booksTimes.ts';
-import { callTime, spillTime } from './bench/callTimes.ts';
+import { callTime, spillTime } from './bench/callTime.ts';
 import { dayTimes } from './bench/dayTimes.ts';
 import { firstGrid } from './bench/firstGrid.ts';
 import { heatTimes } from './bench/heatTimes.ts';

@@ -6,6 +6,7 @@ import { functionsManual } from './generate/functionsManual.ts';
 import { heatPictures } from './generate/heatPictures.ts';
 import { layerTiming } from './generate/layerTiming.ts';
 import { qualityPictures } from './generate/qualityPictures.ts';
+import { withRoomsTable } from './rooms/withRoomsTable.ts';
 
 /** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
 const facts = functionFacts(ALL_FUNCTIONS);
@@ -16,6 +17,7 @@ const documents = {
   ...heatPictures(),
   ...bondPicture(),
   ...qualityPictures(),
+  'DEVELOPERS.md': withRoomsTable(await readFile('DEVELOPERS.md', 'utf8')),
 };
 const stale: string[] = [];
 for (const [file, text] of Object.entries(documents)) {

@@ -1,9 +1,9 @@
 import { brokenArrows } from './rooms/brokenArrows.ts';
+import { crowdedFolders, farHelpers, namesTwice, strangeNames } from './rooms/crowdedFolders.ts';
 import { importCircles } from './rooms/importCircles.ts';
 import { journey } from './rooms/journey.ts';
 import { projectFiles, readTree } from './rooms/readTree.ts';
 import { ROOMS } from './rooms/rooms.ts';
-import { crowdedFolders, farHelpers, namesTwice, strangeNames } from './rooms/treeCounts.ts';
 
 // Without an option: fails on whatever breaks the order of the rooms.
 // --count [ROOT] counts what makes a tree hard to enter; --journey FILE … lists what one opens from there.

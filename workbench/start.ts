@@ -2,9 +2,9 @@ import { existsSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { basename, dirname } from 'node:path';
 import { openHost } from './host/openHost.ts';
-import { isLoopback } from './server/checkRequest.ts';
 import { fillBook } from './server/fillBook.ts';
 import { ADD_ON, freshBuilds, PAGE } from './server/freshBuilds.ts';
+import { isLoopback } from './server/isOurHost.ts';
 import { type StartOptions, startOptions, USAGE } from './server/startOptions.ts';
 import { startServer } from './server/startServer.ts';
 

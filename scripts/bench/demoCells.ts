@@ -1,4 +1,4 @@
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { demoRows } from '../../templates/demoShop/demoShop.ts';

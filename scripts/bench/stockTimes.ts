@@ -1,5 +1,5 @@
 import { createContext, runInContext } from 'node:vm';
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { MATERIALS } from '../../shared/book/tables/materials.ts';
 import { STOCK_MOVES } from '../../shared/book/tables/stockMoves.ts';

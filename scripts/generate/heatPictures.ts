@@ -1,6 +1,6 @@
 import { indexBook } from '../../shared/book/bookIndex.ts';
 import { heatPictures as picturesOf } from '../../shared/pictures/heatPictures.ts';
-import type { Picture } from '../../shared/pictures/pictures.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 import { findTrials } from '../../shared/trials/findTrials.ts';
 import { planInDetail } from '../../shared/trials/planInDetail.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';

@@ -2,7 +2,7 @@ import { bondWindow } from '../../shared/heat/bondWindow.ts';
 import { openTime } from '../../shared/heat/openTime.ts';
 import { openTimeOneTerm } from '../../shared/heat/openTimeOneTerm.ts';
 import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
-import { type Compared, errorOf, errorWords, largest, timeWords } from './timingWords.ts';
+import { type Compared, errorOf, errorWords, largest, timeWords } from './timeWords.ts';
 
 const MILLIMETERS = [2, 3, 5, 9];
 const MOLDS = [50, 60, 71, 85, 100, 115];

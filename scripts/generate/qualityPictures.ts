@@ -1,5 +1,5 @@
 import { qualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
-import type { Picture } from '../../shared/pictures/pictures.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { svgFile } from './svgFile.ts';
 

@@ -1,6 +1,6 @@
 import { elementsToHtml } from '../../shared/elements/elementsToHtml.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import type { Picture } from '../../shared/pictures/pictures.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 
 const WIDTH = 720;
 

@@ -2,7 +2,7 @@ import { posix } from 'node:path';
 import { parseSync } from 'oxc-parser';
 
 /** One file with what it imports and exports, type imports included. */
-export interface SourceFile {
+interface SourceFile {
   readonly path: string;
   readonly lines: number;
   /** Paths of the tree that it imports, with the line each import starts on. */

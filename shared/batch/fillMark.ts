@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { fillShare, type Profile } from './fillShare.ts';
+import { type CavityProfile, fillShare } from './fillShare.ts';
 
 /** Halvings after which the mark is exact to the last digits of a double. */
 const HALVINGS = 52;
@@ -10,7 +10,7 @@ const HALVINGS = 52;
  * @returns height over the cavity's depth, 0 to 1
  * @throws InputError for a share out of range
  */
-export function fillMark(profile: Profile, share: number): number {
+export function fillMark(profile: CavityProfile, share: number): number {
   requireNumber(share, 'share', { atLeast: 0, atMost: 1 });
   let low = 0;
   let high = 1;

@@ -4,7 +4,7 @@ import { requireNumber } from '../errors/requireNumber.ts';
 /** Cross-section of a cavity: flat-bottomed, pointed, the lower half of an ellipse, a whole ellipse. */
 export const PROFILES = ['box', 'V', 'half-round', 'ellipse'] as const;
 
-export type Profile = (typeof PROFILES)[number];
+export type CavityProfile = (typeof PROFILES)[number];
 
 /**
  * Share of a cavity's cross-section that lies below a mark.
@@ -15,7 +15,7 @@ export type Profile = (typeof PROFILES)[number];
  * @throws InputError for a mark out of range
  * @source CRC, mensuration: circular segment, scaled along one axis
  */
-export function fillShare(profile: Profile, mark: number): number {
+export function fillShare(profile: CavityProfile, mark: number): number {
   requireNumber(mark, 'fill mark', { atLeast: 0, atMost: 1 });
   switch (profile) {
     case 'box':
@@ -45,7 +45,10 @@ function segmentShare(x: number): number {
  * @returns shares that add up to 1
  * @throws InputError when marks do not rise or do not end at 1
  */
-export function sharesFromMarks(profile: Profile, marks: readonly number[]): readonly number[] {
+export function sharesFromMarks(
+  profile: CavityProfile,
+  marks: readonly number[],
+): readonly number[] {
   const below = marks.map((mark) => fillShare(profile, mark));
   marks.forEach((mark, index) => {
     const before = marks[index - 1] ?? 0;

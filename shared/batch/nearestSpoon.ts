@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { toEngine } from '../units/convert.ts';
+import { toEngine } from '../units/toEngine.ts';
 
 /** Level measuring spoons, as parts of a teaspoon: 1/64, 1/32 … 1. */
 const SPOON_PARTS = [64, 32, 16, 8, 4, 2, 1] as const;

@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { toEngine } from '../units/convert.ts';
+import { toEngine } from '../units/toEngine.ts';
 
 export type DoseUnit = 'drop' | 'mL' | 'g' | 'tsp';
 

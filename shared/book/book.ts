@@ -1,5 +1,5 @@
 import type { CellValue } from './reading/parseCell.ts';
-import { type Problem, type Row, readTable, type TableRead } from './reading/readTable.ts';
+import { type CellProblem, type Row, readTable, type TableRead } from './reading/readTable.ts';
 import { readShop } from './settings/readShop.ts';
 import type { Shop } from './settings/settings.ts';
 import { TABLES, type TableKey } from './tables.ts';
@@ -53,7 +53,7 @@ export type Book<Key extends TableKey = PlanTable> = {
 } & {
   readonly shop: Shop;
   /** Cells that were refused, and columns that are missing. */
-  readonly problems: readonly Problem[];
+  readonly problems: readonly CellProblem[];
 };
 
 export type MoneyBook = Book<(typeof MONEY_TABLES)[number]>;

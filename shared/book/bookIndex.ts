@@ -1,7 +1,7 @@
 import type { Book } from './book.ts';
 import type { SheetName } from './column.ts';
 import { currentLogRows } from './currentLogRows.ts';
-import type { Problem, Row } from './reading/readTable.ts';
+import type { CellProblem, Row } from './reading/readTable.ts';
 import type { TABLES } from './tables.ts';
 
 type RowOf<Key extends keyof typeof TABLES> = Row<(typeof TABLES)[Key]>;
@@ -33,7 +33,7 @@ export interface BookIndex {
   /** Doses of a pattern version, all layers; those with no version under the pattern alone. */
   readonly doses: ReadonlyMap<string, readonly DoseRow[]>;
   readonly evidence: ReadonlyMap<string, Evidence>;
-  readonly problems: ReadonlyMap<string, readonly Problem[]>;
+  readonly problems: ReadonlyMap<string, readonly CellProblem[]>;
   /** Answers already worked out from this book, so that rows alike are computed once. */
   readonly remembered: Map<string, unknown>;
 }
@@ -65,12 +65,16 @@ export function indexBook(book: Book): BookIndex {
 }
 
 /** Problems that the reading of one row of a sheet listed. */
-export function problemsAt(index: BookIndex, sheet: SheetName, row: number): readonly Problem[] {
+export function problemsAt(
+  index: BookIndex,
+  sheet: SheetName,
+  row: number,
+): readonly CellProblem[] {
   return index.problems.get(placeKey(sheet, row)) ?? [];
 }
 
 /** Problems of a whole sheet: a column that is not there, a heading that cannot be read. */
-export function problemsOfSheet(index: BookIndex, sheet: SheetName): readonly Problem[] {
+export function problemsOfSheet(index: BookIndex, sheet: SheetName): readonly CellProblem[] {
   return [
     ...(index.problems.get(placeKey(sheet, undefined)) ?? []),
     ...problemsAt(index, sheet, 1),

@@ -2,7 +2,7 @@ import { closeMonth } from './books/closeMonth.ts';
 import { exportRows, readBooks } from './books/readBooks.ts';
 import { updateOverview } from './books/updateOverview.ts';
 import type { Command } from './command.ts';
-import type { CommandName } from './commands.ts';
+import type { CommandName } from './commandTypes.ts';
 import { dayPageFor, showDay } from './day/dayPageFor.ts';
 import { planDayFor } from './day/planDayFor.ts';
 import { replanDayFor } from './day/replanDayFor.ts';

@@ -2,9 +2,9 @@ import type { Book, BookCells } from '../book/book.ts';
 import type { TableKey } from '../book/tables.ts';
 import type { TickedRow } from '../day/checklist/tickedRow.ts';
 import type { FollowedDay } from '../day/shop/followedDay.ts';
-import type { RunningTimer } from '../day/timers/timer.ts';
+import type { RunningTimer } from '../day/timers/timerTypes.ts';
 import type { Refused } from '../errors/refuse.ts';
-import type { AnswerGiven, CommandName, PayloadOf } from './commands.ts';
+import type { AnswerGiven, CommandName, PayloadOf } from './commandTypes.ts';
 import type { PayloadFields } from './readPayload.ts';
 import type { Write } from './write.ts';
 

@@ -1,6 +1,6 @@
-import type { LoggedEntry } from '../log/correction.ts';
 import type { PiecesChange } from '../log/piecesChanges.ts';
-import type { RunChoice } from '../log/runIds.ts';
+import type { LoggedEntry } from '../log/rowToCorrect.ts';
+import type { RunChoice } from '../log/runChoices.ts';
 import type { RoundCauses } from '../outcomes/causes/roundCauses.ts';
 import type { UnitSystem } from '../units/measures.ts';
 

@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.ts';
 import { nameKey, type OrderRow } from '../book/bookIndex.ts';
-import { parseClock } from '../book/reading/clock.ts';
+import { parseClock } from '../book/reading/parseClock.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
 import { type Refused, refuse } from '../errors/refuse.ts';

@@ -1,8 +1,8 @@
-import type { CurrencyCode } from '../book/currency.ts';
+import type { CurrencyCode } from '../book/currencies.ts';
 import type { Missing } from '../book/missingCells.ts';
 import type { QuoteDocument } from '../money/quote/quoteDocument.ts';
 import type { QuoteFacts } from '../money/quote/quoteFacts.ts';
-import type { QuoteValues } from '../money/quote/quoteFields.ts';
+import type { QuoteValues } from '../money/quote/quoteFieldTypes.ts';
 
 export interface StartQuotePayload {
   /** An order by its number. */

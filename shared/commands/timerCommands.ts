@@ -1,4 +1,4 @@
-import type { RunningTimer, TimerChoice } from '../day/timers/timer.ts';
+import type { RunningTimer, TimerChoice } from '../day/timers/timerTypes.ts';
 
 interface TimersPayload {
   /** An order whose timers can be started; none when blank or absent. */

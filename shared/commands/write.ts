@@ -2,8 +2,8 @@ import type { RecordOf } from '../book/column.ts';
 import type { TABLES, TableKey } from '../book/tables.ts';
 import type { ChecklistRow } from '../day/checklist/checklistRow.ts';
 import type { FollowedDay } from '../day/shop/followedDay.ts';
-import type { RunningTimer } from '../day/timers/timer.ts';
-import type { OverviewTab } from '../paper/overview/tabTypes.ts';
+import type { RunningTimer } from '../day/timers/timerTypes.ts';
+import type { OverviewTab } from '../paper/overview/overviewTypes.ts';
 import type { RunSheetCells } from '../paper/runSheet/tab/tabTypes.ts';
 import type { DayFrame } from '../words/momentText.ts';
 

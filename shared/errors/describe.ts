@@ -1,4 +1,4 @@
-import { formatPlain } from '../units/format.ts';
+import { formatPlain } from '../units/formatPlain.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
 import type { InputFacts, Rule } from './InputError.ts';
 

@@ -1,5 +1,5 @@
-import { fromEngine, toEngine } from '../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { fromEngine, toEngine } from '../units/toEngine.ts';
 import { type Quantity, UNITS, type UnitName } from '../units/units.ts';
 import { describe } from './describe.ts';
 import type { InputFacts, Rule } from './InputError.ts';

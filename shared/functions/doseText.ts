@@ -3,7 +3,7 @@ import type { DoseUnit, ScaledDose } from '../batch/scaledDose.ts';
 import { spoonText } from '../batch/spoonText.ts';
 import { wholeDrops } from '../batch/wholeDrops.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { formatFixed, formatPlain } from '../units/format.ts';
+import { formatFixed, formatPlain } from '../units/formatPlain.ts';
 
 /** How to measure a dose at the bench: whole drops or what would make them whole, else the scale and the nearest spoon. */
 export function doseText(

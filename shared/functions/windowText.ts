@@ -7,12 +7,12 @@ export const TOP = 'top layer: the times are for one more pour as hot';
 export const NEVER_FIRM = 'never firm on so hot a mold';
 
 /** What comes of the next pour as planned, or that nothing follows. */
-export function windowWords(layer: SolvedLayer, gap: number | undefined): string {
-  const { earliest, seam, verdict } = layer;
-  if (gap === undefined || seam === undefined) return TOP;
+export function windowText(layer: SolvedLayer, gap: number | undefined): string {
+  const { earliest, joint, verdict } = layer;
+  if (gap === undefined || joint === undefined) return TOP;
   if (verdict === 'closes before firm')
     return 'no good moment: it is too cool to bond before it is firm; pour the next hotter';
-  if (seam.verdict === 'peels')
+  if (joint.verdict === 'peels')
     return verdict === 'too late from the start'
       ? 'peels at any time: pour the next hotter'
       : 'too late: peels';

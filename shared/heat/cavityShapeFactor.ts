@@ -1,4 +1,4 @@
-import type { Profile } from '../batch/fillShare.ts';
+import type { CavityProfile } from '../batch/fillShare.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
 
 /** Most that two walls at right angles add over a slab, at aspect 1. */
@@ -25,7 +25,7 @@ const WEDGE = 0.55;
  * @throws InputError on an aspect out of range
  * @source HEATSTUDY; INCROPERA, section 5.8
  */
-export function cavityShapeFactor(profile: Profile, aspect: number): number {
+export function cavityShapeFactor(profile: CavityProfile, aspect: number): number {
   requireNumber(aspect, 'aspect of the cavity', { greaterThan: 0 });
   if (profile === 'V') return 1 + WEDGE;
   // Written so that neither a tiny nor a huge aspect overflows.

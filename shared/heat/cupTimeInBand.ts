@@ -1,5 +1,5 @@
+import { requireGreater } from '../errors/requireGreater.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
-import { requireGreater } from '../errors/requireOrder.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 import { lumpedTime, type TimeToReach } from './lumpedTime.ts';
 

@@ -1,5 +1,5 @@
+import { requireGreater } from '../errors/requireGreater.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
-import { requireGreater } from '../errors/requireOrder.ts';
 import { DEFAULTS } from '../material/defaults.ts';
 
 /** A poured layer in its mold, and what is around it. Everything below `moldTemperature` has a documented default. */

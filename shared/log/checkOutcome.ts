@@ -5,7 +5,7 @@ import { describe } from '../errors/describe.ts';
 import { InputError, type InputFacts } from '../errors/InputError.ts';
 import type { Problem } from '../errors/refuse.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formFields.ts';
+import { FORM_KEYS, type FormKey, fieldsFor, formColumn, formUnit, NEEDED } from './formColumn.ts';
 import { typedWeights } from './pieceWeights.ts';
 
 /** The filled part of a log row in engine units, or everything that is wrong with what was typed. */

@@ -1,6 +1,6 @@
-import { toEngine } from '../units/convert.ts';
 import { findUnit } from '../units/findUnit.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { toEngine } from '../units/toEngine.ts';
 import { UNITS } from '../units/units.ts';
 
 /** Most weights of one round, so that a pasted page is not taken for weights. */

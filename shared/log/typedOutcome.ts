@@ -1,8 +1,8 @@
 import { DEFECT_KEYS } from '../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../book/tables.ts';
-import { fromEngine } from '../units/convert.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import { FORM_KEYS, type FormKey, formUnit } from './formFields.ts';
+import { fromEngine } from '../units/toEngine.ts';
+import { FORM_KEYS, type FormKey, formUnit } from './formColumn.ts';
 
 /**
  * A row of the log as its fields would be typed in the shop's units, to be corrected. A kind of defect that did not occur is

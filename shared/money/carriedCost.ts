@@ -1,8 +1,8 @@
-import type { OrderPlan } from '../plan/plan.ts';
+import type { OrderPlan } from '../plan/planTypes.ts';
 import type { CostIndex } from './cost/costIndex.ts';
 import type { OrderCost } from './cost/costLine.ts';
 import { orderCost } from './cost/orderCost.ts';
-import { gainOf } from './price/marginMarkup.ts';
+import { gainOf } from './price/marginOfMarkup.ts';
 import type { NoPrice, Price, PriceTerms } from './price/price.ts';
 
 /**

@@ -2,8 +2,8 @@ import type { MoneyBook } from '../book/book.ts';
 import { ORDERS } from '../book/tables/orders.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
 import { indexCosts } from './cost/costIndex.ts';
-import { fromMinor } from './minorUnits.ts';
 import { type MoneyResult, type OrderMoney, planMoney } from './planMoney.ts';
+import { fromMinor } from './toMinor.ts';
 
 /** The columns of *Orders* that are about money and fill themselves, by their headings. */
 export const MONEY_COLUMNS = ['cost', 'quote price', 'margin', 'money notes'] as const;

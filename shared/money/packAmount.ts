@@ -1,6 +1,6 @@
 import type { MaterialRecord } from '../book/tables.ts';
 import { DEFAULTS } from '../material/defaults.ts';
-import { fromEngine, toEngine } from '../units/convert.ts';
+import { fromEngine, toEngine } from '../units/toEngine.ts';
 import { UNITS, type UnitName } from '../units/units.ts';
 
 export type PackUnit = NonNullable<MaterialRecord['packUnit']>;

@@ -3,8 +3,8 @@ import { type Missing, type MissingCells, optional } from '../book/missingCells.
 import { TABLES } from '../book/tables.ts';
 import { describe } from '../errors/describe.ts';
 import { InputError } from '../errors/InputError.ts';
-import type { OrderPlan } from '../plan/plan.ts';
 import { planRow } from '../plan/planOrder.ts';
+import type { OrderPlan } from '../plan/planTypes.ts';
 import { carriedCost, withWholeCost } from './carriedCost.ts';
 import type { CostIndex } from './cost/costIndex.ts';
 import type { OrderCost } from './cost/costLine.ts';

@@ -6,7 +6,7 @@ import { heatUpPicture } from './heatUp/heatUpPicture.ts';
 import { layerProfilePicture } from './layerProfile/layerProfilePicture.ts';
 import { layerTimelinePicture } from './layerTimeline/layerTimelinePicture.ts';
 import { paretoPicture } from './pareto/paretoPicture.ts';
-import type { Picture } from './pictures.ts';
+import type { Picture } from './pictureTypes.ts';
 import { timetablePicture } from './timetable/timetablePicture.ts';
 import { yieldCurvePicture } from './yieldCurve/yieldCurvePicture.ts';
 

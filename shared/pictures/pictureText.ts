@@ -5,7 +5,7 @@ import { heatUpText } from './heatUp/heatUpText.ts';
 import { layerProfileText } from './layerProfile/layerProfileText.ts';
 import { layerTimelineText } from './layerTimeline/layerTimelineText.ts';
 import { paretoText } from './pareto/paretoText.ts';
-import type { Picture } from './pictures.ts';
+import type { Picture } from './pictureTypes.ts';
 import { timetableText } from './timetable/timetableText.ts';
 import { yieldCurveText } from './yieldCurve/yieldCurveText.ts';
 

@@ -8,7 +8,7 @@ import type { OrderFacts } from './facts/findOrder.ts';
 import { planCoolDown } from './heat/planCoolDown.ts';
 import { type PlateOutcome, planPlate } from './heat/planPlate.ts';
 import { heatKey, planRound } from './heat/planRound.ts';
-import type { OrderPlan, PlatePlan } from './plan.ts';
+import type { OrderPlan, PlatePlan } from './planTypes.ts';
 import { planWarnings } from './warnings/planWarnings.ts';
 
 /** The figures of a plan whose facts are complete, or what contradicts itself. */

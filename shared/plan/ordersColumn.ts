@@ -2,17 +2,17 @@ import { minutesOfWork } from '../batch/minutesOfWork.ts';
 import type { Book } from '../book/book.ts';
 import { type BookIndex, indexBook, type OrderRow } from '../book/bookIndex.ts';
 import type { Missing } from '../book/missingCells.ts';
-import { headingOf } from '../book/reading/heading.ts';
+import { headingOf } from '../book/reading/headingOf.ts';
 import { ORDERS } from '../book/tables/orders.ts';
 import { requireChoice } from '../errors/requireChoice.ts';
-import { fromEngine } from '../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../units/measures.ts';
+import { fromEngine } from '../units/toEngine.ts';
 import { UNITS } from '../units/units.ts';
 import { rounded } from '../words/quantityText.ts';
 import { planAmounts } from './amounts/planAmounts.ts';
 import { findOrder } from './facts/findOrder.ts';
-import type { OrderPlan, PlanResult } from './plan.ts';
 import { planRow } from './planOrder.ts';
+import type { OrderPlan, PlanResult } from './planTypes.ts';
 import { plateOnText } from './plateOnText.ts';
 
 /** The computed columns of *Orders* by their headings, as the formula names them. */

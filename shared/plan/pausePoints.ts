@@ -1,5 +1,5 @@
 import { temperatureText } from '../words/quantityText.ts';
-import type { OrderPlan } from './plan.ts';
+import type { OrderPlan } from './planTypes.ts';
 
 /** A moment to stop and check, with its items. */
 export interface PausePoint {

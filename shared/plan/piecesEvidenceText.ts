@@ -1,5 +1,5 @@
 import { countText, shareText } from '../words/quantityText.ts';
-import type { PiecesPlan } from './plan.ts';
+import type { PiecesPlan } from './planTypes.ts';
 
 /** What the number of pieces rests on: the record of its mold and pattern, and what the shop expects without it. */
 export function piecesEvidenceText({ evidence, prior, expectedYield }: PiecesPlan): string {

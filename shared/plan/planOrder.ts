@@ -4,7 +4,7 @@ import type { Missing } from '../book/missingCells.ts';
 import { describe } from '../errors/describe.ts';
 import { computePlan } from './computePlan.ts';
 import { findOrder } from './facts/findOrder.ts';
-import type { PlanResult } from './plan.ts';
+import type { PlanResult } from './planTypes.ts';
 
 /**
  * The plan of one order: what to pour, weigh, heat and wait for, or everything that is missing with its place.

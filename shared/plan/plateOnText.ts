@@ -1,6 +1,6 @@
-import { formatClock } from '../book/reading/clock.ts';
+import { formatClock } from '../book/reading/parseClock.ts';
 import { durationText } from '../words/quantityText.ts';
-import type { OrderPlan, PlatePlan } from './plan.ts';
+import type { OrderPlan, PlatePlan } from './planTypes.ts';
 
 /** When to switch on: a clock time, or how long before the first pour. */
 export function plateOnText(plan: Pick<OrderPlan, 'system'>, plate: PlatePlan): string {

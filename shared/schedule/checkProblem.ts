@@ -1,9 +1,17 @@
 import { InputError } from '../errors/InputError.ts';
 import { requireNumber } from '../errors/requireNumber.ts';
-import type { Hold, Link, Problem, Resource, Span, Task, Way } from './problem.ts';
+import type {
+  Hold,
+  Link,
+  Mode,
+  Resource,
+  SchedulingProblem,
+  Span,
+  Task,
+} from './schedulingTypes.ts';
 
 /** Refuses a problem that does not hang together. @throws InputError naming the task or resource */
-export function checkProblem({ resources, tasks, links, holds = [] }: Problem): void {
+export function checkProblem({ resources, tasks, links, holds = [] }: SchedulingProblem): void {
   const capacities = new Map(resources.map(({ id, capacity }) => [id, capacity]));
   requireOnce(resources, 'resource');
   requireOnce(tasks, 'task');
@@ -55,7 +63,7 @@ function checkTask(task: Task, capacities: ReadonlyMap<string, number>): void {
 
 function checkWays(
   id: string,
-  ways: readonly Way[],
+  ways: readonly Mode[],
   capacities: ReadonlyMap<string, number>,
 ): void {
   if (ways.length === 0)
@@ -82,7 +90,7 @@ function checkLink({ before, after, least = 0, most }: Link, known: ReadonlySet<
 }
 
 function checkHold(
-  { id, first, last, ways }: Hold,
+  { id, first, last, modes: ways }: Hold,
   known: ReadonlySet<string>,
   capacities: ReadonlyMap<string, number>,
 ): void {

@@ -1,13 +1,13 @@
 import type { Groups } from './groups.ts';
-import type { Reach } from './heads.ts';
+import type { HeadsAndTails } from './headsAndTails.ts';
 import type { Network, Taking } from './network.ts';
-import { onePlaceBound, type Visit } from './onePlaceBound.ts';
-import type { Cost } from './problem.ts';
-import { openUntil } from './profile.ts';
+import { type MachineVisit, oneMachineBound } from './oneMachineBound.ts';
+import { openUntil } from './resourceProfile.ts';
+import type { Cost } from './schedulingTypes.ts';
 import { turnsBound } from './turnsBound.ts';
 
 /** Work that must be done by one of a few resources. */
-interface Load extends Visit {
+interface Load extends MachineVisit {
   /** Their numbers, sorted */
   readonly pool: readonly number[];
   readonly amount: number;
@@ -19,7 +19,7 @@ interface Load extends Visit {
  * where one task at a time is done, and holds that take turns in the hours.
  * @source KELLEYWALKER1959; CARLIER1982
  */
-export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost {
+export function lowerBound(network: Network, groups: Groups, reach: HeadsAndTails): Cost {
   const { durations, dues, weights, open, startedAt } = network;
   const { heads, tails } = reach;
   let lateness = 0;
@@ -41,13 +41,17 @@ export function lowerBound(network: Network, groups: Groups, reach: Reach): Cost
     const last = own.reduce((least, { tail }) => Math.min(least, tail), Number.POSITIVE_INFINITY);
     finish = Math.max(finish, openUntil(profiles, first, work) + last);
     const isOnePlace = profiles.length === 1 && Math.max(...(profiles[0]?.free ?? [])) === 1;
-    if (isOnePlace) finish = Math.max(finish, onePlaceBound(own));
+    if (isOnePlace) finish = Math.max(finish, oneMachineBound(own));
   }
   finish = Math.max(finish, turnsBound(network, groups, reach));
   return { lateness, finish };
 }
 
-function loadsOf(network: Network, { spans }: Groups, { heads, tails }: Reach): readonly Load[] {
+function loadsOf(
+  network: Network,
+  { spans }: Groups,
+  { heads, tails }: HeadsAndTails,
+): readonly Load[] {
   const { uses, durations, holds } = network;
   const ofTasks = uses.flatMap((all, task) =>
     all.flatMap((ways) => {
@@ -69,7 +73,7 @@ function loadsOf(network: Network, { spans }: Groups, { heads, tails }: Reach): 
   return [...ofTasks, ...ofHolds];
 }
 
-function loadOf(ways: readonly Taking[], visit: Visit): Load {
+function loadOf(ways: readonly Taking[], visit: MachineVisit): Load {
   const main = ways.flatMap((way) => way[0] ?? []);
   const pool = [...new Set(main.map(({ resource }) => resource))].sort((a, b) => a - b);
   return { ...visit, pool, amount: Math.min(...main.map(({ amount }) => amount)) };

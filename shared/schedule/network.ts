@@ -1,5 +1,5 @@
-import type { Hold, Problem, Task } from './problem.ts';
-import { emptyProfile, type Profile } from './profile.ts';
+import { emptyResourceProfile, type ResourceProfile } from './resourceProfile.ts';
+import type { Hold, SchedulingProblem, Task } from './schedulingTypes.ts';
 
 /** One way, by the numbers of its resources. */
 export type Taking = readonly { readonly resource: number; readonly amount: number }[];
@@ -36,19 +36,19 @@ export interface Network {
   readonly out: readonly (readonly Arc[])[];
   readonly holds: readonly HeldSpan[];
   /** What is open of each resource before anything is placed */
-  readonly open: readonly Profile[];
+  readonly open: readonly ResourceProfile[];
 }
 
 /** Numbers for names; the problem has been checked. */
-export function networkOf({ resources, tasks, links, holds = [] }: Problem): Network {
+export function networkOf({ resources, tasks, links, holds = [] }: SchedulingProblem): Network {
   const taskAt = numbered(tasks);
   const resourceAt = numbered(resources);
-  const takings = (ways: Hold['ways']): readonly Taking[] =>
+  const takings = (ways: Hold['modes']): readonly Taking[] =>
     ways.map((way) =>
       way.map(({ resource, amount }) => ({ resource: resourceAt(resource), amount })),
     );
   const durations = tasks.map(({ duration }) => duration);
-  const spans = holds.map(({ first, last, ways }) => ({
+  const spans = holds.map(({ first, last, modes: ways }) => ({
     first: taskAt(first),
     last: taskAt(last),
     ways: takings(ways),
@@ -81,7 +81,7 @@ export function networkOf({ resources, tasks, links, holds = [] }: Problem): Net
     ),
     ...joined(tasks.length, arcs),
     holds: spans,
-    open: resources.map(({ capacity, open }) => emptyProfile(capacity, open)),
+    open: resources.map(({ capacity, open }) => emptyResourceProfile(capacity, open)),
   };
 }
 

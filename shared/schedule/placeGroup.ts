@@ -2,15 +2,15 @@ import type { Groups } from './groups.ts';
 import type { Network } from './network.ts';
 import {
   earliestFit,
-  earliestForWay,
+  earliestForMode,
   type Fit,
-  giveBack,
-  type Placing,
-  takeWay,
-} from './placing.ts';
+  type PartialSchedule,
+  releaseMode,
+  takeMode,
+} from './partialSchedule.ts';
 
 /** Why a group has no place: a window that cannot be kept, or a task or hold that finds no room. */
-export type Misfit =
+export type Infeasibility =
   | { readonly kind: 'window'; readonly before: number; readonly after: number }
   | { readonly kind: 'no room'; readonly task: number }
   | { readonly kind: 'hold'; readonly hold: number };
@@ -19,7 +19,7 @@ export type Misfit =
 interface Delay {
   readonly task: number;
   readonly until: number;
-  readonly why: Misfit;
+  readonly why: Infeasibility;
 }
 
 /** A group that still moves after so many delays is given up. */
@@ -33,9 +33,9 @@ const MOST_DELAYS = 2000;
 export function placeGroup(
   network: Network,
   groups: Groups,
-  placing: Placing,
+  placing: PartialSchedule,
   group: number,
-): Misfit | undefined {
+): Infeasibility | undefined {
   const members = groups.members[group] ?? [];
   const lower = new Map(members.map((task) => [task, network.releases[task] ?? 0]));
   const marks: number[] = [];
@@ -54,7 +54,7 @@ export function placeGroup(
     const isFixed = network.startedAt[delay.task] !== undefined;
     const isOver = isFixed || delay.until === Number.POSITIVE_INFINITY || delays === MOST_DELAYS;
     const back = isOver ? 0 : Math.min(place, members.indexOf(delay.task));
-    giveBack(placing, marks[back] ?? 0);
+    releaseMode(placing, marks[back] ?? 0);
     for (const undone of members.slice(back)) placing.starts[undone] = Number.NaN;
     if (isOver) return delay.why;
     lower.set(delay.task, delay.until);
@@ -77,7 +77,7 @@ function firstOf<Item, Found>(
 function placeTask(
   network: Network,
   groups: Groups,
-  placing: Placing,
+  placing: PartialSchedule,
   { task, lower }: { readonly task: number; readonly lower: number },
 ): Delay | undefined {
   const { durations, uses, into, startedAt } = network;
@@ -90,7 +90,7 @@ function placeTask(
     const way = (uses[task] ?? []).flatMap((ways) => ways[0] ?? []);
     starts[task] = started;
     takes[task] = way;
-    takeWay(placing, way, started, started + duration);
+    takeMode(placing, way, started, started + duration);
     return undefined;
   }
   let from = lower;
@@ -102,7 +102,7 @@ function placeTask(
       return { task: before, until: fit.start - most, why: { kind: 'window', before, after } };
   starts[task] = fit.start;
   takes[task] = fit.way;
-  takeWay(placing, fit.way, fit.start, fit.start + duration);
+  takeMode(placing, fit.way, fit.start, fit.start + duration);
   return undefined;
 }
 
@@ -110,7 +110,7 @@ function placeTask(
 function fitWithHolds(
   { durations, uses, holds }: Network,
   { beginning, spans }: Groups,
-  { profiles }: Placing,
+  { profiles }: PartialSchedule,
   { task, from }: { readonly task: number; readonly from: number },
 ): Fit | undefined {
   let start = from;
@@ -121,7 +121,7 @@ function fitWithHolds(
     for (const hold of beginning[task] ?? []) {
       let soonest = Number.POSITIVE_INFINITY;
       for (const way of holds[hold]?.ways ?? [])
-        soonest = Math.min(soonest, earliestForWay(profiles, way, start, spans[hold] ?? 0));
+        soonest = Math.min(soonest, earliestForMode(profiles, way, start, spans[hold] ?? 0));
       start = soonest;
     }
     if (start === fit.start) return fit;
@@ -129,7 +129,7 @@ function fitWithHolds(
   }
 }
 
-function placeHold(network: Network, placing: Placing, hold: number): Delay | undefined {
+function placeHold(network: Network, placing: PartialSchedule, hold: number): Delay | undefined {
   const held = network.holds[hold];
   if (!held) return undefined;
   const { first, last, ways } = held;
@@ -138,11 +138,11 @@ function placeHold(network: Network, placing: Placing, hold: number): Delay | un
   const to = (starts[last] ?? 0) + (network.durations[last] ?? 0);
   let until = Number.POSITIVE_INFINITY;
   for (const way of ways) {
-    const free = earliestForWay(profiles, way, from, to - from);
+    const free = earliestForMode(profiles, way, from, to - from);
     const isBegun = network.startedAt[first] !== undefined;
     if (free === from || isBegun) {
       heldBy[hold] = way;
-      takeWay(placing, way, from, to);
+      takeMode(placing, way, from, to);
       return undefined;
     }
     until = Math.min(until, free);

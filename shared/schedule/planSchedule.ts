@@ -1,18 +1,18 @@
 import { requireNumber } from '../errors/requireNumber.ts';
+import { activityListByKey } from './activityListByKey.ts';
 import { checkProblem } from './checkProblem.ts';
 import { contradiction, taskInCircle } from './contradiction.ts';
-import { compareCosts } from './decode.ts';
 import { type Groups, groupsOf } from './groups.ts';
-import { reachOf } from './heads.ts';
-import { listByKey } from './lists.ts';
+import { headsAndTails } from './headsAndTails.ts';
 import { lowerBound } from './lowerBound.ts';
 import { type Network, networkOf, type Taking } from './network.ts';
-import { ruleLists } from './priorities.ts';
-import type { Cost, NoSchedule, Problem, Schedule } from './problem.ts';
-import { noSchedule } from './sayMisfit.ts';
+import { noSchedule } from './noSchedule.ts';
+import { priorityRuleLists } from './priorityRuleLists.ts';
+import type { Cost, NoSchedule, Schedule, SchedulingProblem } from './schedulingTypes.ts';
 import { type Searched, search } from './search.ts';
+import { compareCosts } from './serialGeneration.ts';
 
-export interface Effort {
+export interface SearchEffort {
   /** Schedules to build, whole, >= 1; as many again where tasks are asked to be placed together, which is tried both ways */
   readonly iterations: number;
   /** Whole; the same seed gives the same schedule */
@@ -32,7 +32,10 @@ export interface Effort {
  * @throws InputError on a figure out of range, an unknown or repeated name
  * @source KOLISCH1996; FRANCK2001
  */
-export function planSchedule(problem: Problem, effort: Effort): Schedule | NoSchedule {
+export function planSchedule(
+  problem: SchedulingProblem,
+  effort: SearchEffort,
+): Schedule | NoSchedule {
   const { iterations, seed } = effort;
   requireNumber(iterations, 'iterations', { whole: true, atLeast: 1 });
   requireNumber(seed, 'seed', { whole: true });
@@ -44,7 +47,7 @@ export function planSchedule(problem: Problem, effort: Effort): Schedule | NoSch
   if (broken) return noSchedule(problem, { kind: 'contradiction', ...broken });
   const apart = groupsOf(network, 'apart');
   // Both ways of grouping have the same bound; where nothing finds room nobody asks for it.
-  const bound = onceMade(() => lowerBound(network, apart, reachOf(network, apart)));
+  const bound = onceMade(() => lowerBound(network, apart, headsAndTails(network, apart)));
   const one = searchGrouped(problem, network, { ...effort, groups: apart, bound });
   if (!network.arcs.some(({ isTogether }) => isTogether) || isBest(one, bound))
     return answered(problem, network, one, bound);
@@ -62,7 +65,7 @@ function onceMade<Value>(make: () => Value): () => Value {
 }
 
 function searchGrouped(
-  problem: Problem,
+  problem: SchedulingProblem,
   network: Network,
   {
     iterations,
@@ -70,11 +73,11 @@ function searchGrouped(
     like,
     groups,
     bound,
-  }: Effort & { readonly groups: Groups; readonly bound: () => Cost },
+  }: SearchEffort & { readonly groups: Groups; readonly bound: () => Cost },
 ): Searched {
   const begun = begunGroups(network, groups);
   const earlier = like ? [listLike(problem, groups, like)] : [];
-  const rules = ruleLists(network, groups, reachOf(network, groups));
+  const rules = priorityRuleLists(network, groups, headsAndTails(network, groups));
   const lists = [...earlier, ...rules].map((list) => [
     ...begun,
     ...list.filter((group) => !begun.includes(group)),
@@ -93,17 +96,26 @@ function betterOf(one: Searched, other: Searched): Searched {
   return { ...better, iterations: one.iterations + other.iterations };
 }
 
-function answered(problem: Problem, network: Network, found: Searched, bound: () => Cost) {
+function answered(
+  problem: SchedulingProblem,
+  network: Network,
+  found: Searched,
+  bound: () => Cost,
+) {
   if (found.kind === 'none') return noSchedule(problem, found.misfit);
   return scheduleOf(problem, network, { found, bound: bound() });
 }
 
 /** Groups in the order in which an earlier schedule began them; what it did not know comes last. */
-function listLike({ tasks }: Problem, groups: Groups, like: ReadonlyMap<string, number>): number[] {
+function listLike(
+  { tasks }: SchedulingProblem,
+  groups: Groups,
+  like: ReadonlyMap<string, number>,
+): number[] {
   const keys = groups.members.map((part) =>
     Math.min(...part.map((task) => like.get(tasks[task]?.id ?? '') ?? Number.POSITIVE_INFINITY)),
   );
-  return listByKey(groups, keys);
+  return activityListByKey(groups, keys);
 }
 
 /** Groups with a task that has started come first, and what they wait for before them. */
@@ -115,7 +127,7 @@ function begunGroups({ startedAt }: Network, { members, before }: Groups): reado
 }
 
 function scheduleOf(
-  { tasks, holds = [], resources }: Problem,
+  { tasks, holds = [], resources }: SchedulingProblem,
   { durations }: Network,
   {
     found,

@@ -1,12 +1,12 @@
-import { compareCosts, type Decoded, decode } from './decode.ts';
+import { activityListByKey, shiftedGroup } from './activityListByKey.ts';
 import type { Groups } from './groups.ts';
-import { listByKey, moveGroup } from './lists.ts';
-import { mirrorGroups, mirrorNetwork } from './mirror.ts';
+import { mirrorGroups, mirrorNetwork } from './mirrorNetwork.ts';
 import type { Network } from './network.ts';
-import type { Misfit } from './placeGroup.ts';
-import type { Placing } from './placing.ts';
-import type { Cost } from './problem.ts';
+import type { PartialSchedule } from './partialSchedule.ts';
+import type { Infeasibility } from './placeGroup.ts';
 import { randomSource } from './randomSource.ts';
+import type { Cost } from './schedulingTypes.ts';
+import { compareCosts, type GeneratedSchedule, serialGeneration } from './serialGeneration.ts';
 
 /** A list is taken when it is no worse than the one this many steps ago. */
 const MEMORY = 24;
@@ -29,13 +29,13 @@ export interface SearchWork {
 
 interface Found {
   readonly list: readonly number[];
-  readonly placing: Placing;
+  readonly placing: PartialSchedule;
   readonly cost: Cost;
 }
 
 export type Searched =
   | (Found & { readonly kind: 'found'; readonly iterations: number })
-  | { readonly kind: 'none'; readonly misfit: Misfit | undefined };
+  | { readonly kind: 'none'; readonly misfit: Infeasibility | undefined };
 
 /**
  * The best list found: rules of thumb, then lists with a few groups moved, taken when no worse than some steps ago, and every
@@ -46,10 +46,10 @@ export function search(work: SearchWork): Searched {
   const { network, groups, lists, bound, iterations } = work;
   let left = iterations;
   let best: Found | undefined;
-  let misfit: Misfit | undefined;
+  let misfit: Infeasibility | undefined;
   const build = (list: readonly number[]): Found | undefined => {
     left -= 1;
-    const decoded = decode(network, groups, list);
+    const decoded = serialGeneration(network, groups, list);
     if (decoded.kind === 'misfit') misfit ??= decoded.misfit;
     return foundOf(list, decoded);
   };
@@ -85,7 +85,7 @@ export function search(work: SearchWork): Searched {
   return { kind: 'found', ...best, iterations: iterations - left };
 }
 
-function foundOf(list: readonly number[], decoded: Decoded): Found | undefined {
+function foundOf(list: readonly number[], decoded: GeneratedSchedule): Found | undefined {
   if (decoded.kind === 'misfit') return undefined;
   const { placing, cost } = decoded;
   return { list, placing, cost };
@@ -104,8 +104,8 @@ function movedList({ network, groups, fixed }: SearchWork, from: Found, random: 
   const moves = 1 + Math.floor(random() * MOST_MOVED);
   for (let move = 0; move < moves; move += 1) {
     const late = random() < 1 / 3 ? latePlace(network, groups, { ...from, list }, random()) : -1;
-    if (late >= fixed) moveGroup(groups, list, { from: late, to: pick() % (late + 1), fixed });
-    else moveGroup(groups, list, { from: pick(), to: pick(), fixed });
+    if (late >= fixed) shiftedGroup(groups, list, { from: late, to: pick() % (late + 1), fixed });
+    else shiftedGroup(groups, list, { from: pick(), to: pick(), fixed });
   }
   return list;
 }
@@ -132,10 +132,10 @@ function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) 
   const finishes = groups.members.map((part) =>
     Math.max(...part.map((task) => (starts[task] ?? 0) + (network.durations[task] ?? 0))),
   );
-  const backward = decode(
+  const backward = serialGeneration(
     mirrored,
     turned,
-    listByKey(
+    activityListByKey(
       turned,
       finishes.map((finish) => -finish),
     ),
@@ -146,6 +146,6 @@ function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) 
     Math.min(...part.map((task) => end - (late[task] ?? 0) - (network.durations[task] ?? 0))),
   );
   const begun = (lists[0] ?? []).slice(0, fixed);
-  const rest = listByKey(groups, keys).filter((group) => !begun.includes(group));
+  const rest = activityListByKey(groups, keys).filter((group) => !begun.includes(group));
   return [...begun, ...rest];
 }

@@ -1,7 +1,7 @@
 import type { Groups } from './groups.ts';
-import type { Reach } from './heads.ts';
+import type { HeadsAndTails } from './headsAndTails.ts';
 import type { HeldSpan, Network } from './network.ts';
-import { earliestFit } from './placing.ts';
+import { earliestFit } from './partialSchedule.ts';
 
 /**
  * The soonest that holds of a resource which bears one of them at a time can all be over, hours counted: one after the other, each as
@@ -9,7 +9,11 @@ import { earliestFit } from './placing.ts';
  * end = next fit of the last task after (next fit of the first task after the end before + least span); + shortest tail.
  * Holds on a resource that bears two are left out.
  */
-export function turnsBound(network: Network, { spans }: Groups, { heads, tails }: Reach): number {
+export function turnsBound(
+  network: Network,
+  { spans }: Groups,
+  { heads, tails }: HeadsAndTails,
+): number {
   let bound = 0;
   network.open.forEach((profile, resource) => {
     const capacity = Math.max(...profile.free);

@@ -1,4 +1,4 @@
-import { formatFixed } from '../units/format.ts';
+import { formatFixed } from '../units/formatPlain.ts';
 
 /** What to make of a measured figure: good enough, or what would tell it better. */
 export function figureAdviceText(

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../units/measures.ts';
 import { quantityText, shareText } from '../words/quantityText.ts';
-import type { FigureName } from './figureCells.ts';
+import type { FigureName } from './figureCell.ts';
 
 /** A figure as the shop reads it, in its units: `84.7 W/m²·K`, `202 °F`, `41 %`. */
 export function figureText(name: FigureName, value: number, system: UnitSystem): string {

@@ -6,8 +6,7 @@ import { gatherBench } from './bench/gatherBench.ts';
 import { proposeBench } from './bench/proposeBench.ts';
 import { gatherHeat, type Heating } from './contact/gatherHeat.ts';
 import { proposeContact } from './contact/proposeContact.ts';
-import { FIGURE_PARTS, type FigureName, figureCell, isSame } from './figureCells.ts';
-import { type Adoption, adoptionKey, readJournal } from './journal.ts';
+import { FIGURE_PARTS, type FigureName, figureCell, isSame } from './figureCell.ts';
 import type {
   FigureKey,
   Found,
@@ -18,6 +17,7 @@ import type {
   WayBack,
 } from './proposal.ts';
 import { proposeBond } from './proposeBond.ts';
+import { type Adoption, adoptionKey, readJournal } from './readJournal.ts';
 import type { TrialBook } from './trialBook.ts';
 import { beyondCell, isInUse, wantedCells } from './wantedCells.ts';
 

@@ -1,8 +1,8 @@
 import type { BookIndex, OrderRow } from '../book/bookIndex.ts';
 import { nameKey } from '../book/bookIndex.ts';
 import { findOrder } from '../plan/facts/findOrder.ts';
-import type { OrderPlan, PlanResult } from '../plan/plan.ts';
 import { planRow } from '../plan/planOrder.ts';
+import type { OrderPlan, PlanResult } from '../plan/planTypes.ts';
 import type { HeatDetail } from '../plan/uncertainty/heatDetail.ts';
 import { planDetail } from '../plan/uncertainty/planDetail.ts';
 import { gatherHeat } from './contact/gatherHeat.ts';

@@ -3,7 +3,7 @@ import type { ContactFit, ContactRemark } from '../heat/fit/contactFit.ts';
 import type { MeasuredFigure } from '../heat/fit/setTemperatureFromPucks.ts';
 import type { BondFit } from '../quality/bond/bondFit.ts';
 import type { UnitSystem } from '../units/measures.ts';
-import type { BondPictured, HeatTrialPictured } from './trialPictures.ts';
+import type { BondPictured, HeatTrialPictured } from './trialPictureTypes.ts';
 
 /** What a shop can measure for itself: of a plate, a plastisol, a bottle, its microwave, its joints. */
 export type FigureKey =

@@ -3,7 +3,7 @@ import { bondJoints, type LoggedJoint } from '../outcomes/bond/bondJoints.ts';
 import { bondFit } from '../quality/bond/bondFit.ts';
 import type { Found } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
-import type { BondPictured } from './trialPictures.ts';
+import type { BondPictured } from './trialPictureTypes.ts';
 
 /** The bond temperature of the shop from the torn joints of its log; rows with a test that cannot be used are noted. */
 export function proposeBond({ index }: TrialBook, gaps: MissingCells): readonly Found[] {

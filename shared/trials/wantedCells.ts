@@ -1,8 +1,8 @@
 import { boundsIn } from '../book/reading/parseCell.ts';
 import { describe } from '../errors/describe.ts';
 import { brokenRule } from '../errors/requireNumber.ts';
-import { fromEngine } from '../units/convert.ts';
 import type { UnitSystem } from '../units/measures.ts';
+import { fromEngine } from '../units/toEngine.ts';
 import {
   FIGURE_PARTS,
   type FigureCell,
@@ -10,7 +10,7 @@ import {
   figureCell,
   figureLimits,
   isSame,
-} from './figureCells.ts';
+} from './figureCell.ts';
 import type { FigureKey, TrialResult } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
 

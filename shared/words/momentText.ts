@@ -1,5 +1,5 @@
-import { formatClock } from '../book/reading/clock.ts';
 import { dayAfter } from '../book/reading/daysBetween.ts';
+import { formatClock } from '../book/reading/parseClock.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
 const DAY = 86_400;

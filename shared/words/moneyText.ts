@@ -1,4 +1,4 @@
-import { CURRENCIES, type CurrencyCode } from '../book/currency.ts';
+import { CURRENCIES, type CurrencyCode } from '../book/currencies.ts';
 
 /**
  * An amount in words of its currency: `$1,234.50`, `-$3.00`, `1 234,50 kr`. A document names the code once, see {@link CURRENCIES}.

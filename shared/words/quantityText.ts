@@ -1,6 +1,6 @@
-import { fromEngine } from '../units/convert.ts';
-import { formatFixed, formatPlain } from '../units/format.ts';
+import { formatFixed, formatPlain } from '../units/formatPlain.ts';
 import { MEASURES, type MeasureName, type UnitSystem } from '../units/measures.ts';
+import { fromEngine } from '../units/toEngine.ts';
 import { UNITS } from '../units/units.ts';
 
 export type Rounding = 'up' | 'down' | 'nearest';

@@ -4,10 +4,10 @@ import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
-import { openBooks, refreshOverview, saveExport } from './booksActions.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
 import { exciseCard } from './exciseCard.ts';
 import { monthsCard } from './monthsCard.ts';
+import { openBooks, refreshOverview, saveExport } from './openBooks.ts';
 import { receivableCard } from './receivableCard.ts';
 
 /** Most rows to mend that are listed at once. */

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../shared/book/currency.ts';
+import type { CurrencyCode } from '../../shared/book/currencies.ts';
 import type { BooksSummary, SaleLine } from '../../shared/money/books/booksSummary.ts';
 import type { CostBasis, MoneySums } from '../../shared/money/books/booksTypes.ts';
 import { closingChangeText } from '../../shared/money/books/closingChangeText.ts';
@@ -8,7 +8,7 @@ import { button, el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { closeTheMonth } from './booksActions.ts';
+import { closeTheMonth } from './openBooks.ts';
 
 /** Months that are shown at most, the newest. */
 const MONTHS = 12;

@@ -1,6 +1,6 @@
-import { NOT_BY_HEAT, unreadText } from '../../shared/outcomes/causes/causeText.ts';
 import type { RoundCauses } from '../../shared/outcomes/causes/roundCauses.ts';
 import type { RunCause } from '../../shared/outcomes/causes/runCauses.ts';
+import { NOT_BY_HEAT, unreadText } from '../../shared/outcomes/causes/unreadText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';

@@ -2,9 +2,9 @@ import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.t
 import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
 import { causeParts } from './causeParts.ts';
-import { openCauses, printCauses } from './causesActions.ts';
+import { openCauses, printCauses } from './openCauses.ts';
 import { roundLine } from './roundLine.ts';
 
 /** What went wrong in one round of the log. */

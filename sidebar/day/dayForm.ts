@@ -1,8 +1,8 @@
 import type { DayChoice } from '../../shared/commands/checklistCommands.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { chooseForDay, planTheDay } from './dayActions.ts';
 import type { DayOnShow } from './dayOnShow.ts';
+import { chooseForDay, planTheDay } from './openDay.ts';
 
 /** Which orders, from which day on, over how many days. */
 export function dayForm(day: DayOnShow, store: Store): HTMLElement {

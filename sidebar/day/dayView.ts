@@ -6,9 +6,8 @@ import { dayOf } from '../../shared/words/momentText.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { showPlan } from '../plan/actions.ts';
-import { openTimers } from '../timers/timerActions.ts';
-import { lookAtDay, openDay, printTheDay, replanTheDay, writeTheChecklist } from './dayActions.ts';
+import { showPlan } from '../plan/readSelected.ts';
+import { openTimers } from '../timers/openTimers.ts';
 import { dayForm } from './dayForm.ts';
 import type { DayOnShow } from './dayOnShow.ts';
 import {
@@ -19,7 +18,8 @@ import {
   personPart,
   platesPart,
   sequencePart,
-} from './dayParts.ts';
+} from './fitPart.ts';
+import { lookAtDay, openDay, printTheDay, replanTheDay, writeTheChecklist } from './openDay.ts';
 
 /** Drawn at the least width that its words are made for; the panel scales it. */
 const WIDTH = 300;

@@ -2,7 +2,7 @@ import type { CausesAnswer } from '../../shared/commands/causeCommands.ts';
 import { causeParts } from '../causes/causeParts.ts';
 import { roundLine } from '../causes/roundLine.ts';
 import { el } from '../page/el.ts';
-import { openDialog } from './dialog.ts';
+import { openDialog } from './openDialog.ts';
 
 openDialog('causesFor', (answer) => {
   document.getElementById('causes')?.replaceChildren(...partsOf(answer));

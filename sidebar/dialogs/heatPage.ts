@@ -1,16 +1,16 @@
-import type { HeatPictures } from '../../shared/commands/commands.ts';
+import type { HeatPictures } from '../../shared/commands/commandTypes.ts';
 import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
-import { drawFitting } from '../page/fitting.ts';
 import { sentence } from '../page/sentence.ts';
-import { openDialog } from './dialog.ts';
+import { openDialog } from './openDialog.ts';
 
 openDialog('heatPicturesFor', (answer) => {
   const place = document.getElementById('heat');
   if (place === null) return;
   place.replaceChildren(...partsOf(answer));
-  drawFitting(answer.pictures, place);
+  drawToWidth(answer.pictures, place);
 });
 
 function partsOf({ heading, pictures, warnings, cautions }: HeatPictures): readonly HTMLElement[] {

@@ -1,6 +1,6 @@
 import type { DayPage } from '../../shared/commands/checklistCommands.ts';
 import { isReplan } from '../../shared/commands/dayCommands.ts';
-import { weekFitText } from '../../shared/day/checklist/dayText.ts';
+import { weekFitText } from '../../shared/day/checklist/weekFitText.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
@@ -11,10 +11,10 @@ import {
   personPart,
   platesPart,
   sequencePart,
-} from '../day/dayParts.ts';
+} from '../day/fitPart.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { el } from '../page/el.ts';
-import { openDialog } from './dialog.ts';
+import { openDialog } from './openDialog.ts';
 
 /** As wide as a sideways page between its margins [px]. */
 const WIDTH = 980;

@@ -1,5 +1,5 @@
 import { purchasesPaper } from '../stock/purchasesPaper.ts';
-import { openDialog } from './dialog.ts';
+import { openDialog } from './openDialog.ts';
 
 openDialog('purchasesFor', (answer) => {
   document.getElementById('list')?.replaceChildren(...purchasesPaper(answer));

@@ -1,16 +1,16 @@
 import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
-import { askedText } from '../../shared/outcomes/quality/qualityText.ts';
+import { askedText } from '../../shared/outcomes/quality/weekTexts.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
-import { drawFitting } from '../page/fitting.ts';
-import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/qualityParts.ts';
-import { openDialog } from './dialog.ts';
+import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/weekPart.ts';
+import { openDialog } from './openDialog.ts';
 
 openDialog('qualityFor', (answer) => {
   const place = document.getElementById('quality');
   if (place === null) return;
   place.replaceChildren(...partsOf(answer));
-  drawFitting(answer.pictures, place);
+  drawToWidth(answer.pictures, place);
 });
 
 function partsOf(answer: QualityAnswer): readonly HTMLElement[] {

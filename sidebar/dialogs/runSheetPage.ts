@@ -1,6 +1,6 @@
 import { runSheetElements } from '../../shared/paper/runSheet/runSheetElements.ts';
 import { drawElements } from '../page/drawElements.ts';
-import { openDialog } from './dialog.ts';
+import { openDialog } from './openDialog.ts';
 
 openDialog('runSheetDocumentFor', ({ document: sheet }) => {
   const place = document.getElementById('sheet');

@@ -1,9 +1,9 @@
 import type { LogForm } from '../../shared/commands/logCommands.ts';
-import type { LoggedEntry } from '../../shared/log/correction.ts';
+import type { LoggedEntry } from '../../shared/log/rowToCorrect.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { openCorrection } from '../plan/actions.ts';
+import { openCorrection } from '../plan/readSelected.ts';
 
 /** Takes one of the order's last entries back into the form. */
 export function correctionCard({ entries }: LogForm, store: Store): HTMLElement {

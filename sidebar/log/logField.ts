@@ -7,12 +7,12 @@ import {
   LONGEST,
   NEEDED,
   POUR_KEYS,
-} from '../../shared/log/formFields.ts';
+} from '../../shared/log/formColumn.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/actions.ts';
+import { typeInto } from '../plan/readSelected.ts';
 
 /** A field of the form with its label, its unit and what is wrong with it. */
 export function logField(key: FormKey, form: LogForm, store: Store): HTMLElement {

@@ -1,9 +1,9 @@
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import type { LogForm } from '../../shared/commands/logCommands.ts';
-import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
+import { type FormKey, fieldsFor } from '../../shared/log/formColumn.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { openLog, sendLog, showPlan } from '../plan/actions.ts';
+import { openLog, sendLog, showPlan } from '../plan/readSelected.ts';
 import { correctionCard, loggedEntryText } from './correctionCard.ts';
 import { logField } from './logField.ts';
 import { moreFields } from './moreFields.ts';

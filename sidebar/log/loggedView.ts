@@ -2,11 +2,11 @@ import type { OutcomeLogged } from '../../shared/commands/logCommands.ts';
 import type { PiecesChange } from '../../shared/log/piecesChanges.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { causeParts } from '../causes/causeParts.ts';
-import { openCauses } from '../causes/causesActions.ts';
+import { openCauses } from '../causes/openCauses.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { logAnother, planAgain } from '../plan/actions.ts';
-import { openUse } from '../stock/stockActions.ts';
+import { logAnother, planAgain } from '../plan/readSelected.ts';
+import { openUse } from '../stock/openStock.ts';
 
 /** Where the entry stands and what it changes. */
 export function loggedView(store: Store): HTMLElement {

@@ -1,9 +1,9 @@
 import { TEAR_KEYS, TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
 import type { LogForm } from '../../shared/commands/logCommands.ts';
-import { type FormKey, fieldsFor } from '../../shared/log/formFields.ts';
+import { type FormKey, fieldsFor } from '../../shared/log/formColumn.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/actions.ts';
+import { typeInto } from '../plan/readSelected.ts';
 import { errorOf, inputLooks, labelOf, logField } from './logField.ts';
 
 /** A tear test of each joint and several weights, folded away until they are wanted, or something in them is. */

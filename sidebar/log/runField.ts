@@ -2,7 +2,7 @@ import type { LogForm } from '../../shared/commands/logCommands.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/actions.ts';
+import { typeInto } from '../plan/readSelected.ts';
 import { errorOf, inputLooks, logField } from './logField.ts';
 
 /** Which run and round the pieces belong to: a new run, or one that has rounds in the log. */

@@ -1,7 +1,7 @@
 import { TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/actions.ts';
+import { typeInto } from '../plan/readSelected.ts';
 import { errorOf } from './logField.ts';
 
 /** How a torn piece came apart, as buttons large enough for a glove. */

@@ -1,4 +1,4 @@
-import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commandTypes.ts';
 
 /**
  * Calls a verb of the workbook.

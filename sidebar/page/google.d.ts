@@ -1,4 +1,4 @@
-import type { CommandName } from '../../shared/commands/commands.ts';
+import type { CommandName } from '../../shared/commands/commandTypes.ts';
 
 /** The part of the platform's page API that the pages use; what passes is JSON and is checked by `call`. */
 declare global {

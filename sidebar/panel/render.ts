@@ -11,7 +11,7 @@ import { stockView } from '../stock/stockView.ts';
 import { usedView } from '../stock/usedView.ts';
 import { timersView } from '../timers/timersView.ts';
 import { trialsView } from '../trials/trialsView.ts';
-import type { PageState } from './state.ts';
+import type { PageState } from './pageState.ts';
 import type { Store } from './store.ts';
 
 /** Draws the state; the focus stays on the element of the same id, or goes to the first field that needs mending. */

@@ -1,5 +1,5 @@
-import { fetchTimers } from '../timers/timerActions.ts';
-import { startTimerClock } from '../timers/timerClock.ts';
+import { fetchTimers } from '../timers/openTimers.ts';
+import { startTimerClock } from '../timers/startTimerClock.ts';
 import { render } from './render.ts';
 import { openStore } from './store.ts';
 

@@ -1,4 +1,4 @@
-import { FIRST_STATE, type PageState } from './state.ts';
+import { FIRST_STATE, type PageState } from './pageState.ts';
 
 /** Holds the state; every change is drawn at once, except those that only follow what was typed. */
 export interface Store {

@@ -1,7 +1,7 @@
-import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commandTypes.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
-import { FORM_KEYS } from '../../shared/log/formFields.ts';
-import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFields.ts';
+import { FORM_KEYS } from '../../shared/log/formColumn.ts';
+import { GOODS_KEYS, PRICING_KEYS } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { call } from '../page/call.ts';

@@ -1,6 +1,6 @@
-import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/plan.ts';
+import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/planTypes.ts';
 import type { LayerBands } from '../../shared/plan/uncertainty/heatDetail.ts';
-import { widestText } from '../../shared/plan/uncertainty/widestSentence.ts';
+import { widestText } from '../../shared/plan/uncertainty/widestText.ts';
 import {
   countText,
   durationText,
@@ -10,7 +10,7 @@ import {
   temperatureText,
   volumeText,
 } from '../../shared/words/quantityText.ts';
-import { temperatureBandText, timeBandText } from '../../shared/words/rangeText.ts';
+import { temperatureBandText, timeBandText } from '../../shared/words/timeBandText.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
@@ -39,22 +39,22 @@ export function layerCard(layer: LayerPlan, plan: OrderPlan): HTMLElement {
 }
 
 function timingOf(layer: LayerPlan, plan: OrderPlan, bands: LayerBands | undefined) {
-  const { run, seam } = layer;
+  const { run, joint } = layer;
   const start: Fact[] =
     run.wait === undefined
       ? []
       : [['First cavity at', `${stopwatchText(run.firstAt)} on the stopwatch`]];
   const wait: Fact[] = run.wait === undefined ? [] : [['Each cavity waits', waitText(run.wait)]];
-  const joint: Fact[] =
-    seam === undefined
+  const contact: Fact[] =
+    joint === undefined
       ? []
       : [
           [
             'Meets it at',
-            `${temperatureText(seam.contactTemperature, plan.system)}${brackets(temperatureBandText(bands?.contact, plan.system))}, ${seam.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
+            `${temperatureText(joint.contactTemperature, plan.system)}${brackets(temperatureBandText(bands?.contact, plan.system))}, ${joint.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
           ],
         ];
-  return [...start, ...wait, ...joint];
+  return [...start, ...wait, ...contact];
 }
 
 function waitText({ shortest, longest }: NonNullable<LayerPlan['run']['wait']>): string {

@@ -1,9 +1,9 @@
 import type { Missing } from '../../shared/book/missingCells.ts';
-import type { PlanResult } from '../../shared/plan/plan.ts';
+import type { PlanResult } from '../../shared/plan/planTypes.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { openLog, planAgain } from './actions.ts';
+import { openLog, planAgain } from './readSelected.ts';
 
 /** What keeps a row from having a plan, and where each thing stands. */
 export function missingView(

@@ -1,21 +1,28 @@
 import { piecesEvidenceText } from '../../shared/plan/piecesEvidenceText.ts';
-import type { OrderPlan, PlanResult, Warning } from '../../shared/plan/plan.ts';
+import type { OrderPlan, PlanResult, Warning } from '../../shared/plan/planTypes.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
-import { openBooks } from '../books/booksActions.ts';
-import { openCauses } from '../causes/causesActions.ts';
-import { openDay } from '../day/dayActions.ts';
+import { openBooks } from '../books/openBooks.ts';
+import { openCauses } from '../causes/openCauses.ts';
+import { openDay } from '../day/openDay.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { openQuality } from '../quality/qualityActions.ts';
-import { openQuote } from '../quote/quoteActions.ts';
-import { openStock } from '../stock/stockActions.ts';
-import { openTimers } from '../timers/timerActions.ts';
-import { openTrials } from '../trials/trialActions.ts';
-import { makeSheet, openLog, planAgain, printSheet, readSelected, seeHeat } from './actions.ts';
+import { openQuality } from '../quality/openQuality.ts';
+import { openQuote } from '../quote/openQuote.ts';
+import { openStock } from '../stock/openStock.ts';
+import { openTimers } from '../timers/openTimers.ts';
+import { openTrials } from '../trials/openTrials.ts';
 import { layerCard } from './layerCard.ts';
 import { missingView } from './missingView.ts';
 import { plateCard } from './plateCard.ts';
+import {
+  makeSheet,
+  openLog,
+  planAgain,
+  printSheet,
+  readSelected,
+  seeHeat,
+} from './readSelected.ts';
 import { workCard } from './workCard.ts';
 
 /** The plan of an order and what can be done with it. */

@@ -1,5 +1,5 @@
 import { heatUpLine, READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
-import type { OrderPlan } from '../../shared/plan/plan.ts';
+import type { OrderPlan } from '../../shared/plan/planTypes.ts';
 import { plateOnText } from '../../shared/plan/plateOnText.ts';
 import { temperatureText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';

@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../../shared/plan/plan.ts';
+import type { OrderPlan } from '../../shared/plan/planTypes.ts';
 import {
   countText,
   durationText,
@@ -7,7 +7,7 @@ import {
   temperatureText,
   volumeText,
 } from '../../shared/words/quantityText.ts';
-import { timeBandText } from '../../shared/words/rangeText.ts';
+import { timeBandText } from '../../shared/words/timeBandText.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 

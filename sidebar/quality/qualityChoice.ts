@@ -2,7 +2,7 @@ import type { QualityPayload } from '../../shared/commands/qualityCommands.ts';
 import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { openQuality } from './qualityActions.ts';
+import { openQuality } from './openQuality.ts';
 
 interface Option {
   readonly value: string;

@@ -1,14 +1,14 @@
 import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import type { Picture } from '../../shared/pictures/pictures.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
-import { openQuality, printQuality } from './qualityActions.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
+import { openQuality, printQuality } from './openQuality.ts';
 import { qualityChoice } from './qualityChoice.ts';
-import { signalsPart, weekPart, weeksPart, worstPart } from './qualityParts.ts';
+import { signalsPart, weekPart, weeksPart, worstPart } from './weekPart.ts';
 
 /** Drawn at the least width that its words are made for; the panel scales it. */
 const WIDTH = 300;

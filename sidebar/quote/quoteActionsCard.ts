@@ -2,11 +2,11 @@ import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { printIt, readFacts, takeQuote } from './quoteActions.ts';
+import { printIt, readFacts, takeQuote } from './openQuote.ts';
 import { pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
 
 /** What can be done with the price on show: quote it, print the quote, take the customer's yes. */
-export function quoteActions(store: Store): readonly HTMLElement[] {
+export function quoteActionsCard(store: Store): readonly HTMLElement[] {
   const { quote, busy } = store.get();
   if (quote === undefined) return [];
   const isOff = busy !== '';

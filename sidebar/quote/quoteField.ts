@@ -1,5 +1,5 @@
 import { ORDERS } from '../../shared/book/tables/orders.ts';
-import { LONGEST_FIELD, type QuoteKey } from '../../shared/money/quote/quoteFields.ts';
+import { LONGEST_FIELD, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';

@@ -1,7 +1,7 @@
 import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
-import type { QuoteKey, QuoteValues } from '../../shared/money/quote/quoteFields.ts';
+import type { QuoteKey, QuoteValues } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { type QuotePrices, quotePrices } from '../../shared/money/quote/quotePrices.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
 

@@ -1,4 +1,4 @@
-import { AIM_KINDS, type QuoteKey } from '../../shared/money/quote/quoteFields.ts';
+import { AIM_KINDS, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
 import { turnedAim } from '../../shared/money/quote/turnedAim.ts';
 import { button, el } from '../page/el.ts';
@@ -6,14 +6,14 @@ import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
-import { newQuote, openQuote, readFacts, sendQuote, typeQuote } from './quoteActions.ts';
-import { quoteActions } from './quoteActionsCard.ts';
-import { shopCards } from './quoteCost.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
+import { goodsFields, pricingFields } from './goodsFields.ts';
+import { newQuote, openQuote, readFacts, sendQuote, typeQuote } from './openQuote.ts';
+import { priceCard, priceKey } from './priceCard.ts';
+import { quoteActionsCard } from './quoteActionsCard.ts';
 import { type Following, mark, quoteField } from './quoteField.ts';
-import { goodsFields, pricingFields } from './quoteFieldList.ts';
-import { priceCard, priceKey } from './quoteFigures.ts';
 import { isCostKey, pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
+import { shopCards } from './shopCards.ts';
 
 /** A price with breaks and margin for an order or for what is typed, and the quote that is made of it. */
 export function quoteView(store: Store): HTMLElement {
@@ -30,7 +30,7 @@ export function quoteView(store: Store): HTMLElement {
     ...termsOf(quote, store),
     el('div', { id: 'quotePrice' }, ...priceCard(quote)),
     el('div', { id: 'quoteShop' }, ...shopCards(quote)),
-    el('div', { id: 'quoteActions', class: 'actions' }, ...quoteActions(store)),
+    el('div', { id: 'quoteActions', class: 'actions' }, ...quoteActionsCard(store)),
     ...waysOut(store, busy !== ''),
   );
   made.addEventListener('submit', (event) => {
@@ -140,7 +140,7 @@ function drawFigures(store: Store): void {
   document.getElementById('quoteKey')?.replaceChildren(...priceKey(quote));
   document.getElementById('quotePrice')?.replaceChildren(...priceCard(quote));
   document.getElementById('quoteShop')?.replaceChildren(...shopCards(quote));
-  document.getElementById('quoteActions')?.replaceChildren(...quoteActions(store));
+  document.getElementById('quoteActions')?.replaceChildren(...quoteActionsCard(store));
 }
 
 function waysOut(store: Store, isOff: boolean): readonly HTMLElement[] {

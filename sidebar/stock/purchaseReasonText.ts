@@ -1,5 +1,5 @@
 import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
-import { packAmountText } from './stockText.ts';
+import { packAmountText } from './packAmountText.ts';
 
 /** Why a material is on the purchase list. */
 export function purchaseReasonText({

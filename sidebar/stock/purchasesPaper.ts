@@ -4,8 +4,8 @@ import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
+import { packAmountText } from './packAmountText.ts';
 import { purchaseReasonText } from './purchaseReasonText.ts';
-import { packAmountText } from './stockText.ts';
 
 /** The purchase list as it is printed: a table for each supplier, with a box to tick. */
 export function purchasesPaper(answer: PurchasesAnswer): readonly HTMLElement[] {

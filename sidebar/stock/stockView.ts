@@ -6,10 +6,10 @@ import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
+import { openPurchases, openStock, openUse } from './openStock.ts';
+import { lotText, packAmountText, packRateText } from './packAmountText.ts';
 import { purchaseReasonText } from './purchaseReasonText.ts';
-import { openPurchases, openStock, openUse } from './stockActions.ts';
-import { lotText, packAmountText, packRateText } from './stockText.ts';
 import { traceCard } from './traceCard.ts';
 
 /** Most rows to mend that are listed at once. */

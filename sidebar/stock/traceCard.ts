@@ -2,8 +2,8 @@ import type { TraceAnswer } from '../../shared/commands/stockCommands.ts';
 import type { TraceLine } from '../../shared/money/stock/lotTrace.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { findLot } from './stockActions.ts';
-import { lotText, packAmountText } from './stockText.ts';
+import { findLot } from './openStock.ts';
+import { lotText, packAmountText } from './packAmountText.ts';
 
 /** Most moves that are listed at once. */
 const MOST_LINES = 100;

@@ -4,9 +4,9 @@ import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/trialActions.ts';
-import { openStock, sendUse, typeAmount } from './stockActions.ts';
-import { lotText, packAmountText } from './stockText.ts';
+import { leaveTrials } from '../trials/openTrials.ts';
+import { openStock, sendUse, typeAmount } from './openStock.ts';
+import { lotText, packAmountText } from './packAmountText.ts';
 
 /** What a run takes out of stock, to be weighed against the bench and written. */
 export function usedView(store: Store): HTMLElement {

@@ -1,11 +1,11 @@
-import type { RunningTimer } from '../../shared/day/timers/timer.ts';
 import { timerState, timerText } from '../../shared/day/timers/timerState.ts';
+import type { RunningTimer } from '../../shared/day/timers/timerTypes.ts';
 import { stopwatchText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { showPlan } from '../plan/actions.ts';
-import { canSound, playCue, wakeSound } from './beeps.ts';
-import { openTimers, startTheTimer, stopTheTimer } from './timerActions.ts';
+import { showPlan } from '../plan/readSelected.ts';
+import { openTimers, startTheTimer, stopTheTimer } from './openTimers.ts';
+import { canSound, playCue, wakeSound } from './playCue.ts';
 
 /** Timers that run, those of the order on show, and the cautions that no clock lifts. */
 export function timersView(store: Store): HTMLElement {

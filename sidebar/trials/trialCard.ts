@@ -9,14 +9,14 @@ import {
   proposalValue,
   trialEvidenceText,
   verdictTexts,
-} from '../../shared/trials/proposalText.ts';
+} from '../../shared/trials/proposalTitle.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { button, el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { goBack, useFigure } from './trialActions.ts';
+import { goBack, useFigure } from './openTrials.ts';
 
 /** Drawn at the least size that its words are made for; the page scales it to its width. */
 const PICTURE = { width: 320, height: 420 } as const;

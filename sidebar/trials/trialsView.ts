@@ -2,7 +2,7 @@ import type { TrialsFound } from '../../shared/trials/proposal.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
 import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials, openTrials } from './trialActions.ts';
+import { leaveTrials, openTrials } from './openTrials.ts';
 import { trialCard } from './trialCard.ts';
 
 /** What the shop's own trials say beside the figures in use. */

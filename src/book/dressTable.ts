@@ -6,7 +6,7 @@ import {
   FREEZE_FROM_COLUMNS,
   HEADING_COLOR,
   LAYOUT_VERSION,
-} from '../../shared/book/layout/layout.ts';
+} from '../../shared/book/layout/layoutVersion.ts';
 import { numberFormat } from '../../shared/book/layout/numberFormat.ts';
 import type { UnitName } from '../../shared/units/units.ts';
 import { columnRule } from './columnRule.ts';

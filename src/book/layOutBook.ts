@@ -1,5 +1,5 @@
 import type { BookNotes } from '../../shared/book/layout/bookNotes.ts';
-import { LAYOUT_VERSION } from '../../shared/book/layout/layout.ts';
+import { LAYOUT_VERSION } from '../../shared/book/layout/layoutVersion.ts';
 import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { readDataPage } from '../platform/readDataPage.ts';

@@ -1,5 +1,5 @@
 import type { BookNotes } from '../../shared/book/layout/bookNotes.ts';
-import { COMPUTED_COLOR, LAYOUT_VERSION } from '../../shared/book/layout/layout.ts';
+import { COMPUTED_COLOR, LAYOUT_VERSION } from '../../shared/book/layout/layoutVersion.ts';
 import { settingFormat } from '../../shared/book/layout/numberFormat.ts';
 import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
 import { readShop } from '../../shared/book/settings/readShop.ts';

@@ -1,9 +1,9 @@
 import type { Column, Table } from '../../shared/book/column.ts';
-import { NEW_ROWS } from '../../shared/book/layout/layout.ts';
+import { NEW_ROWS } from '../../shared/book/layout/layoutVersion.ts';
 import type { SetUpChange } from '../../shared/book/layout/setUpReport.ts';
 import { type FoundColumns, findColumns } from '../../shared/book/reading/findColumns.ts';
 import { type ComputedPlace, findComputed } from '../../shared/book/reading/findComputed.ts';
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import type { TableKey } from '../../shared/book/tables.ts';
 import { describe } from '../../shared/errors/describe.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';

@@ -1,4 +1,4 @@
-import { LAYOUT_KEY, TABLE_KEY } from '../../shared/book/layout/layout.ts';
+import { LAYOUT_KEY, TABLE_KEY } from '../../shared/book/layout/layoutVersion.ts';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 

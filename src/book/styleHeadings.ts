@@ -1,4 +1,4 @@
-import { HEADING_COLOR } from '../../shared/book/layout/layout.ts';
+import { HEADING_COLOR } from '../../shared/book/layout/layoutVersion.ts';
 
 /** The look of heading cells. */
 export function styleHeadings(range: GoogleAppsScript.Spreadsheet.Range): void {

@@ -1,6 +1,6 @@
 import type { Column, Table } from '../../shared/book/column.ts';
 import { findColumns } from '../../shared/book/reading/findColumns.ts';
-import { headingOf, unitOf } from '../../shared/book/reading/heading.ts';
+import { headingOf, unitOf } from '../../shared/book/reading/headingOf.ts';
 import { readTable } from '../../shared/book/reading/readTable.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { readCells } from '../platform/workbook.ts';

@@ -1,5 +1,5 @@
-import { parseClock } from '../../shared/book/reading/clock.ts';
 import { dayAfter, daysBetween } from '../../shared/book/reading/daysBetween.ts';
+import { parseClock } from '../../shared/book/reading/parseClock.ts';
 import { dayOf } from '../../shared/words/momentText.ts';
 
 const DAY = 86_400;

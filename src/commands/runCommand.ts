@@ -2,7 +2,7 @@ import type { BookCells } from '../../shared/book/book.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 import { ALL_COMMANDS } from '../../shared/commands/allCommands.ts';
 import { type Command, isRefused, type Shown } from '../../shared/commands/command.ts';
-import type { CommandName } from '../../shared/commands/commands.ts';
+import type { CommandName } from '../../shared/commands/commandTypes.ts';
 import { decideCommand, type PlacedDecision } from '../../shared/commands/decideCommand.ts';
 import { readPayload } from '../../shared/commands/readPayload.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';

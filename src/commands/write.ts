@@ -1,9 +1,9 @@
 import type { PlacedCell, PlacedWrite, placeWrites } from '../../shared/commands/placeWrites.ts';
 import type { Refused } from '../../shared/errors/refuse.ts';
-import { prepareChecklist } from '../checklist/writeChecklistTab.ts';
+import { prepareChecklist } from '../checklist/prepareChecklist.ts';
 import { keepDay } from '../kept/keptDay.ts';
 import { keepTimers } from '../kept/keptTimers.ts';
-import { prepareOverview } from '../overview/writeOverviewTab.ts';
+import { prepareOverview } from '../overview/prepareOverview.ts';
 import { safeText } from '../platform/safeText.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 import { writeRunSheetTab } from '../runSheet/writeRunSheetTab.ts';

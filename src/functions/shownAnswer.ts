@@ -1,6 +1,6 @@
 import type { Answer } from '../../shared/functions/defineFunction.ts';
-import { fromEngine } from '../../shared/units/convert.ts';
 import { MEASURES, type MeasureName, type UnitSystem } from '../../shared/units/measures.ts';
+import { fromEngine } from '../../shared/units/toEngine.ts';
 
 export type Shown = string | number;
 

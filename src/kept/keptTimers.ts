@@ -1,6 +1,6 @@
 import { readTimers } from '../../shared/day/timers/readTimers.ts';
-import type { RunningTimer } from '../../shared/day/timers/timer.ts';
 import { timersText } from '../../shared/day/timers/timersText.ts';
+import type { RunningTimer } from '../../shared/day/timers/timerTypes.ts';
 
 /** Where the document keeps its timers: they outlive the panel, and everybody who has the workbook open shares them. */
 const KEY = 'timers';

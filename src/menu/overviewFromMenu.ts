@@ -1,6 +1,6 @@
 import { isRefused } from '../../shared/commands/command.ts';
 import { runCommand } from '../commands/runCommand.ts';
-import { OVERVIEW } from '../overview/writeOverviewTab.ts';
+import { OVERVIEW } from '../overview/prepareOverview.ts';
 import { findSheet, workbook } from '../platform/workbook.ts';
 
 /** Menu item: writes the sheet *Overview* anew and shows it. */

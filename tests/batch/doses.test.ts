@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { nearestSpoon } from '../../shared/batch/nearestSpoon.ts';
 import { type Recipe, scaledDose } from '../../shared/batch/scaledDose.ts';
 import { wholeDrops } from '../../shared/batch/wholeDrops.ts';
-import { toEngine } from '../../shared/units/convert.ts';
+import { toEngine } from '../../shared/units/toEngine.ts';
 import { errorText } from '../heat/errorText.ts';
 
 const BLACK: Recipe = Object.freeze({

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fillMark } from '../../shared/batch/fillMark.ts';
-import { fillShare, type Profile, sharesFromMarks } from '../../shared/batch/fillShare.ts';
+import { type CavityProfile, fillShare, sharesFromMarks } from '../../shared/batch/fillShare.ts';
 import { errorText } from '../heat/errorText.ts';
 
-const PROFILES: readonly Profile[] = ['box', 'V', 'half-round', 'ellipse'];
+const PROFILES: readonly CavityProfile[] = ['box', 'V', 'half-round', 'ellipse'];
 
 describe('fillShare', () => {
   test.each([

@@ -1,13 +1,13 @@
 import type { Book, BookCells } from '../../shared/book/book.ts';
 import { PLAN_TABLES } from '../../shared/book/book.ts';
 import type { Column } from '../../shared/book/column.ts';
-import { formatClock } from '../../shared/book/reading/clock.ts';
-import { headingOf, unitOf } from '../../shared/book/reading/heading.ts';
+import { headingOf, unitOf } from '../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
+import { formatClock } from '../../shared/book/reading/parseClock.ts';
 import { SETTINGS, type SettingKey, SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
-import { fromEngine } from '../../shared/units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
+import { fromEngine } from '../../shared/units/toEngine.ts';
 import { UNITS } from '../../shared/units/units.ts';
 
 /** A book as the cells a sheet function gets: headings, typed columns only, the shop's units. */

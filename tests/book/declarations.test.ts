@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Column, Table } from '../../shared/book/column.ts';
 import { headingNote } from '../../shared/book/layout/headingNote.ts';
 import { numberFormat, settingFormat } from '../../shared/book/layout/numberFormat.ts';
-import { headingOf, readHeading, unitOf } from '../../shared/book/reading/heading.ts';
+import { headingOf, readHeading, unitOf } from '../../shared/book/reading/headingOf.ts';
 import { SETTINGS, SHOP_FIGURES } from '../../shared/book/settings/settings.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 

@@ -3,8 +3,8 @@ import { describe } from '../../shared/errors/describe.ts';
 import { describeIn } from '../../shared/errors/describeIn.ts';
 import { InputError, type InputFacts } from '../../shared/errors/InputError.ts';
 import { requireChoice } from '../../shared/errors/requireChoice.ts';
+import { requireGreater } from '../../shared/errors/requireGreater.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
-import { requireGreater } from '../../shared/errors/requireOrder.ts';
 
 function sentenceOf(work: () => void): string {
   try {

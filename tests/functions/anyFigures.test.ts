@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Bounds } from '../../shared/errors/requireNumber.ts';
 import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
-import { fromEngine } from '../../shared/units/convert.ts';
 import { MEASURES, type MeasureName } from '../../shared/units/measures.ts';
+import { fromEngine } from '../../shared/units/toEngine.ts';
 import type { CellArgument } from '../../src/functions/cellArgument.ts';
 import { runFunction } from '../../src/functions/runFunction.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { airPressure, airTemperature } from '../../shared/heat/airPressure.ts';
-import { fromEngine, toEngine } from '../../shared/units/convert.ts';
+import { fromEngine, toEngine } from '../../shared/units/toEngine.ts';
 import { errorText } from './errorText.ts';
 
 const EARTH_RADIUS = 6_356_766; // m, USSA76

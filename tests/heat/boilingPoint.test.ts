@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { boilingPoint } from '../../shared/heat/boilingPoint.ts';
 import { saturationPressure } from '../../shared/heat/saturationPressure.ts';
 import { saturationTemperature } from '../../shared/heat/saturationTemperature.ts';
-import { fromEngine, toEngine } from '../../shared/units/convert.ts';
+import { fromEngine, toEngine } from '../../shared/units/toEngine.ts';
 import { errorText } from './errorText.ts';
 
 const ZERO_CELSIUS = 273.15;

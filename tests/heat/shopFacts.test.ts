@@ -10,7 +10,7 @@ import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
 import { DEFAULTS } from '../../shared/material/defaults.ts';
 import { usualFigures } from '../../shared/plan/heat/heatFigures.ts';
 import { plateHeat } from '../../shared/plan/heat/plateHeat.ts';
-import { toEngine } from '../../shared/units/convert.ts';
+import { toEngine } from '../../shared/units/toEngine.ts';
 import { benchMold, benchPlate, benchShop } from '../plan/heat/heatBench.ts';
 import { moldHeatUp } from './moldHeatUp.ts';
 
@@ -237,9 +237,9 @@ describe('fact 5: nothing needs heating after the last top-off if the mold was h
 
   /** The joint under the last layer, poured eight minutes after the top read boiling. */
   function lastSeam(mold: MoldCourse) {
-    const seam = solveLayers({ pours, mold }).layers[1]?.seam;
-    if (seam === undefined) throw new Error('a layer lies on the second');
-    return seam;
+    const joint = solveLayers({ pours, mold }).layers[1]?.joint;
+    if (joint === undefined) throw new Error('a layer lies on the second');
+    return joint;
   }
 
   /** From the last pour on the mold only loses, as on a cold board: worse than on a plate just switched off. */

@@ -1,5 +1,5 @@
 import { type Book, type BookCells, PLAN_TABLES, readBook } from '../../shared/book/book.ts';
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { TABLES } from '../../shared/book/tables.ts';
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Picture } from '../../shared/pictures/pictures.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 import { HOSTILE } from '../paper/hostile.ts';
 
 const temperature = fc.double({ min: -20, max: 400, noNaN: true });
@@ -92,7 +92,7 @@ const profile = fc.record({
   kind: fc.constant('layer-profile' as const),
   system,
   names: fc.array(name, { maxLength: 5 }),
-  seams: fc.array(height, { maxLength: 5 }),
+  jointHeights: fc.array(height, { maxLength: 5 }),
   profiles: fc.array(
     fc.record({
       time: seconds,

@@ -4,8 +4,8 @@ import { elementsToHtml } from '../../shared/elements/elementsToHtml.ts';
 import type { PlainElement } from '../../shared/elements/plainElement.ts';
 import { textWidth } from '../../shared/pictures/chart/fitText.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import type { Picture } from '../../shared/pictures/pictures.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import type { Picture } from '../../shared/pictures/pictureTypes.ts';
 import { ANY_PICTURE } from './anyPicture.ts';
 import { HEAT_UP, PROFILE, TIMELINE, TIMETABLE, TRIAL } from './pictureData.ts';
 

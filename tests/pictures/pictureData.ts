@@ -2,7 +2,7 @@ import type { HeatUp } from '../../shared/pictures/heatUp/heatUp.ts';
 import type { LayerProfile } from '../../shared/pictures/layerProfile/layerProfile.ts';
 import type { LayerTimeline } from '../../shared/pictures/layerTimeline/layerTimeline.ts';
 import type { Timetable } from '../../shared/pictures/timetable/timetable.ts';
-import type { HeatTrialPictured } from '../../shared/trials/trialPictures.ts';
+import type { HeatTrialPictured } from '../../shared/trials/trialPictureTypes.ts';
 
 const ROOM = 20;
 
@@ -96,7 +96,7 @@ export const PROFILE: LayerProfile = {
   kind: 'layer-profile',
   system: 'US',
   names: ['1 belly', '2 line', '3 back'],
-  seams: [0.002, 0.003, 0.006],
+  jointHeights: [0.002, 0.003, 0.006],
   joints: [
     {
       name: '2 line',

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { openTime } from '../../shared/heat/openTime.ts';
-import type { OrderPlan } from '../../shared/plan/plan.ts';
 import { planOrder } from '../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../shared/plan/planTypes.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../book/demoBook.ts';
 
 function planned(order: string, changes: DemoChanges = {}): OrderPlan {

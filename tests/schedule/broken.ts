@@ -1,7 +1,12 @@
-import type { Placed, Problem, Schedule, Way } from '../../shared/schedule/problem.ts';
+import type {
+  Mode,
+  Schedule,
+  ScheduledTask,
+  SchedulingProblem,
+} from '../../shared/schedule/schedulingTypes.ts';
 
 /** Everything in a schedule that breaks its problem, in words; written apart from the planner, moment by moment. */
-export function broken(problem: Problem, schedule: Schedule): readonly string[] {
+export function broken(problem: SchedulingProblem, schedule: Schedule): readonly string[] {
   const { resources, tasks, links, holds = [] } = problem;
   const spans = new Map(schedule.tasks.map((task) => [task.id, task]));
   const found: string[] = [];
@@ -21,11 +26,11 @@ export function broken(problem: Problem, schedule: Schedule): readonly string[] 
     if (wait < least) found.push(`${after} is too soon after ${before}`);
     if (most !== undefined && wait > most) found.push(`${after} is too late after ${before}`);
   }
-  holds.forEach(({ id, first, last, ways }, place) => {
+  holds.forEach(({ id, first, last, modes }, place) => {
     const span = schedule.holds[place];
     if (span?.from !== spans.get(first)?.from || span?.to !== spans.get(last)?.to)
       found.push(`${id} does not hold from ${first} to ${last}`);
-    if (span && !isServed([ways], span)) found.push(`${id} takes something else`);
+    if (span && !isServed([modes], span)) found.push(`${id} takes something else`);
   });
   const all = [...schedule.tasks, ...schedule.holds];
   const moments = new Set(all.flatMap(({ from, to }) => [from, to - 1]));
@@ -44,22 +49,22 @@ export function broken(problem: Problem, schedule: Schedule): readonly string[] 
   return found;
 }
 
-function amountAt({ from, to, takes }: Placed, id: string, moment: number): number {
+function amountAt({ from, to, takes }: ScheduledTask, id: string, moment: number): number {
   if (moment < from || moment >= to) return 0;
   return takes.reduce((sum, { resource, amount }) => sum + (resource === id ? amount : 0), 0);
 }
 
 /** Whether one way of each use makes up what is taken. */
-function isServed(uses: readonly (readonly Way[])[], { takes }: Placed): boolean {
+function isServed(uses: readonly (readonly Mode[])[], { takes }: ScheduledTask): boolean {
   const wanted = words(takes);
-  const combined = uses.reduce<Way[]>(
-    (sofar, ways) => sofar.flatMap((taken) => ways.map((way) => [...taken, ...way])),
+  const combined = uses.reduce<Mode[]>(
+    (sofar, modes) => sofar.flatMap((taken) => modes.map((mode) => [...taken, ...mode])),
     [[]],
   );
   return combined.some((taken) => words(taken) === wanted);
 }
 
-function words(way: Way): string {
+function words(way: Mode): string {
   return way
     .map(({ resource, amount }) => `${resource} ${amount}`)
     .sort()

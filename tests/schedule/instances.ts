@@ -1,7 +1,7 @@
-import type { Problem } from '../../shared/schedule/problem.ts';
+import type { SchedulingProblem } from '../../shared/schedule/schedulingTypes.ts';
 
 /** Rows of a job shop: machine, time pairs in technological order. */
-function jobShop(rows: readonly (readonly number[])[]): Problem {
+function jobShop(rows: readonly (readonly number[])[]): SchedulingProblem {
   const machines = new Set(rows.flatMap((row) => row.filter((_, place) => place % 2 === 0)));
   const steps = rows.map((row) =>
     Array.from({ length: row.length / 2 }, (_, step) => ({
@@ -27,7 +27,7 @@ function jobShop(rows: readonly (readonly number[])[]): Problem {
 }
 
 /** A project: name, duration, what it waits for. */
-function project(rows: readonly (readonly [string, number, string])[]): Problem {
+function project(rows: readonly (readonly [string, number, string])[]): SchedulingProblem {
   return {
     resources: [],
     tasks: rows.map(([id, duration]) => ({ id, duration })),
@@ -125,7 +125,7 @@ const J301_1_ROWS: readonly (readonly [number, number, number, number, number, n
     [32, 0, 0, 0, 0, 0, ''],
   ];
 
-export const J301_1: Problem = {
+export const J301_1: SchedulingProblem = {
   resources: [12, 13, 4, 12].map((capacity, place) => ({ id: `R${place + 1}`, capacity })),
   tasks: J301_1_ROWS.map(([job, duration, ...rest]) => ({
     id: String(job),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { planSchedule } from '../../shared/schedule/planSchedule.ts';
-import type { Problem, Way } from '../../shared/schedule/problem.ts';
+import type { Mode, SchedulingProblem } from '../../shared/schedule/schedulingTypes.ts';
 import { broken } from './broken.ts';
 
 const COUNT = 9;
@@ -48,7 +48,7 @@ const anyLink = fc.record({
 
 const anyHold = fc.record({ first: fc.nat(COUNT - 2), ahead: fc.nat(2), place: fc.nat(3) });
 
-const anyShop: fc.Arbitrary<Problem> = fc
+const anyShop: fc.Arbitrary<SchedulingProblem> = fc
   .record({
     resources: anyResources,
     draws: fc.array(anyDraw, { minLength: COUNT, maxLength: COUNT }),
@@ -56,7 +56,7 @@ const anyShop: fc.Arbitrary<Problem> = fc
     holds: fc.array(anyHold, { maxLength: 2 }),
   })
   .map(({ resources, draws, links, holds }) => {
-    const way = (place: number, amount: number): Way => [
+    const way = (place: number, amount: number): Mode => [
       { resource: `R${place}`, amount: Math.min(amount, resources[place]?.capacity ?? 1) },
     ];
     return {
@@ -82,7 +82,7 @@ const anyShop: fc.Arbitrary<Problem> = fc
         id: `H${hold}`,
         first: `T${first}`,
         last: `T${Math.min(COUNT - 1, first + ahead)}`,
-        ways: [way(place, 1), way((place + 1) % 4, 1)],
+        modes: [way(place, 1), way((place + 1) % 4, 1)],
       })),
     };
   });

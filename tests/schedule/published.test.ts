@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { groupsOf } from '../../shared/schedule/groups.ts';
-import { reachOf } from '../../shared/schedule/heads.ts';
+import { headsAndTails } from '../../shared/schedule/headsAndTails.ts';
 import { networkOf } from '../../shared/schedule/network.ts';
-import { onePlaceBound } from '../../shared/schedule/onePlaceBound.ts';
+import { oneMachineBound } from '../../shared/schedule/oneMachineBound.ts';
 import { planSchedule } from '../../shared/schedule/planSchedule.ts';
-import type { Problem } from '../../shared/schedule/problem.ts';
+import type { SchedulingProblem } from '../../shared/schedule/schedulingTypes.ts';
 import { broken } from './broken.ts';
 import {
   COURSE_PROJECT,
@@ -19,7 +19,7 @@ import {
 
 interface Row {
   readonly name: string;
-  readonly problem: Problem;
+  readonly problem: SchedulingProblem;
   readonly best: number;
   readonly within: number;
   /** What no schedule beats, as stated by the planner */
@@ -152,7 +152,7 @@ describe('critical path', () => {
     },
   ])('$source: float of every activity', ({ problem, finish, floats }) => {
     const network = networkOf(problem);
-    const { heads, tails } = reachOf(network, groupsOf(network, 'apart'));
+    const { heads, tails } = headsAndTails(network, groupsOf(network, 'apart'));
     const found = problem.tasks.map(({ id, duration }, task) => [
       id,
       finish - (heads[task] ?? 0) - duration - (tails[task] ?? 0),
@@ -167,7 +167,7 @@ test('one machine, by hand: the longest tail goes first and gives way to a longe
     { head: 0, duration: 6, tail: 1 },
     { head: 2, duration: 3, tail: 7 },
   ];
-  expect(onePlaceBound(visits)).toBe(12); // the second is over at 5 + 7
-  expect(onePlaceBound([])).toBe(0);
-  expect(onePlaceBound([{ head: 4, duration: 2, tail: 3 }])).toBe(9);
+  expect(oneMachineBound(visits)).toBe(12); // the second is over at 5 + 7
+  expect(oneMachineBound([])).toBe(0);
+  expect(oneMachineBound([{ head: 4, duration: 2, tail: 3 }])).toBe(9);
 });

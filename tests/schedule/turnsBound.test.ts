@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { planSchedule } from '../../shared/schedule/planSchedule.ts';
-import type { Problem } from '../../shared/schedule/problem.ts';
+import type { SchedulingProblem } from '../../shared/schedule/schedulingTypes.ts';
 
 const HOURS = [0, 24, 48].map((day) => ({ from: day + 8, to: day + 16 }));
 
 /** Rounds of `set` 1, cool 4, `take out` 1, one mold; people from 8 to 16. */
-function rounds(count: number, owned: number): Problem {
+function rounds(count: number, owned: number): SchedulingProblem {
   const all = Array.from({ length: count }, (_, place) => place);
   const hands = [[[{ resource: 'hands', amount: 1 }]]];
   return {
@@ -22,7 +22,7 @@ function rounds(count: number, owned: number): Problem {
       id: `mold ${round}`,
       first: `set ${round}`,
       last: `out ${round}`,
-      ways: [[{ resource: 'mold', amount: 1 }]],
+      modes: [[{ resource: 'mold', amount: 1 }]],
     })),
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { layerTiming } from '../../scripts/generate/layerTiming.ts';
-import { errorOf, errorWords, largest, timeWords } from '../../scripts/generate/timingWords.ts';
+import { errorOf, errorWords, largest, timeWords } from '../../scripts/generate/timeWords.ts';
 
 function seconds(solved: number, closed: number) {
   return {

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import type { AnswerOf } from '../../shared/commands/commands.ts';
+import type { AnswerOf } from '../../shared/commands/commandTypes.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
 import { openBrowser, openPanel } from './openPanel.ts';
 

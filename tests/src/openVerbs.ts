@@ -1,7 +1,7 @@
 import { cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { AnswerOf, CommandName } from '../../shared/commands/commands.ts';
+import type { AnswerOf, CommandName } from '../../shared/commands/commandTypes.ts';
 import type { CallResult, Host, UiRequest } from '../../workbench/host/Host.ts';
 import { openHost } from '../../workbench/host/openHost.ts';
 

@@ -4,7 +4,7 @@ import { currentLogRows } from '../../shared/book/currentLogRows.ts';
 import { typedCells } from '../../shared/book/layout/typedCells.ts';
 import { type TypedRow, typedRecords } from '../../shared/book/layout/typedRow.ts';
 import { findColumns } from '../../shared/book/reading/findColumns.ts';
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import { readTable } from '../../shared/book/reading/readTable.ts';
 import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';

@@ -1,5 +1,5 @@
 import { type BookCells, readBook, TRIAL_TABLES } from '../../shared/book/book.ts';
-import { headingOf } from '../../shared/book/reading/heading.ts';
+import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../shared/book/reading/parseCell.ts';
 import { settingRows } from '../../shared/book/settings/settingRows.ts';
 import { SHOP_HEADINGS, type Shop } from '../../shared/book/settings/settings.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { indexBook } from '../../shared/book/bookIndex.ts';
 import { findOrder } from '../../shared/plan/facts/findOrder.ts';
-import { drawFigures } from '../../shared/plan/uncertainty/drawFigures.ts';
+import { sampledFigures } from '../../shared/plan/uncertainty/sampledFigures.ts';
 import { band } from '../../shared/uncertainty/band.ts';
 import { DEMO, demoBook, withChange } from '../book/demoBook.ts';
 import { moldHeatUp } from '../heat/moldHeatUp.ts';
@@ -34,7 +34,7 @@ function evenBand(draws: number, seed: number) {
   const book = demoBook({ plates: withChange(DEMO.plates, 0, GRIDDLE) });
   const found = findOrder(indexBook(book), book.orders[0] ?? { row: 2, record: {} });
   if (found.kind === 'missing') throw new Error('the demo is whole');
-  const { figures, ranks } = drawFigures(found.facts.plate, book.shop, { draws, seed });
+  const { figures, ranks } = sampledFigures(found.facts.plate, book.shop, { draws, seed });
   return band(figures.map(minutes), ranks);
 }
 

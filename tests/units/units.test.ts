@@ -1,8 +1,8 @@
 import { UcumLhcUtils } from '@lhncbc/ucum-lhc';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fromEngine, toEngine } from '../../shared/units/convert.ts';
 import { MEASURES } from '../../shared/units/measures.ts';
+import { fromEngine, toEngine } from '../../shared/units/toEngine.ts';
 import { UNITS, type UnitName } from '../../shared/units/units.ts';
 
 function convert(value: number, from: UnitName, to: UnitName): number {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CURRENCIES, CURRENCY_CODES } from '../../shared/book/currency.ts';
-import { fromMinor } from '../../shared/money/minorUnits.ts';
+import { CURRENCIES, CURRENCY_CODES } from '../../shared/book/currencies.ts';
+import { fromMinor } from '../../shared/money/toMinor.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 
 /** A place that writes the currency as the table does. */

@@ -1,8 +1,8 @@
 import type { ICellData } from '@univerjs/core';
-import { sheetById } from './book.ts';
 import type { Host } from './Host.ts';
 import type { HostState } from './hostState.ts';
-import { firstBroken } from './platform/validation.ts';
+import { firstBroken } from './platform/checkValidation.ts';
+import { sheetById } from './sheetNamed.ts';
 import { messageOf } from './standIn/runJob.ts';
 import { sheets } from './univer.ts';
 

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { readFile, rename, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { HostState } from './hostState.ts';
-import { type ReadBook, readBook } from './xlsx/readBook.ts';
+import { type ReadBook, readWorkbookFile } from './xlsx/readWorkbookFile.ts';
 import { writeBook } from './xlsx/writeBook.ts';
 
 /** Pause after the last change before the file is written [ms]. */
@@ -26,7 +26,7 @@ export function bookFile(path: string): BookFile {
   const name = basename(file).replace(/\.xlsx$/i, '');
   return {
     read: async (unit) =>
-      existsSync(file) ? readBook(await readFile(file), unit, name) : undefined,
+      existsSync(file) ? readWorkbookFile(await readFile(file), unit, name) : undefined,
     keep: (state) => keep(file, state),
   };
 }

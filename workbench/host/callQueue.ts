@@ -1,14 +1,14 @@
-import { type Box, parseA1 } from './a1.ts';
 import type { AddOn } from './addOn.ts';
-import { sheetNamed, sheetSize } from './book.ts';
 import { callRunner, type Service } from './callRunner.ts';
 import type { CallResult, Host, Selection } from './Host.ts';
 import type { HostState } from './hostState.ts';
-import { rangeMark } from './platform/refs.ts';
+import { type Box, parseA1 } from './parseA1.ts';
 import { type Mode, type Platform, readsValues, type Session } from './platform/session.ts';
+import { rangeMark } from './platform/sheetOf.ts';
 import { methodOf, replyOf, requireAllowed } from './platform/surface.ts';
+import { sheetNamed, sheetSize } from './sheetNamed.ts';
 import { jsonOnly } from './standIn/jsonOnly.ts';
-import type { Job } from './standIn/protocol.ts';
+import type { Job } from './standIn/protocolTypes.ts';
 import { messageOf } from './standIn/runJob.ts';
 
 export interface CallQueue extends Pick<Host, 'call' | 'holdLock'> {

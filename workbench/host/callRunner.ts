@@ -3,9 +3,14 @@ import { fileURLToPath } from 'node:url';
 import { MessageChannel, Worker } from 'node:worker_threads';
 import { buildSync } from 'esbuild';
 import { SURFACE } from './platform/surface.ts';
-import type { Job, JobResult, ServiceCall, ServiceReply } from './standIn/protocol.ts';
-import type { WorkerJob, WorkerSetup } from './standIn/worker.ts';
-
+import type {
+  Job,
+  JobResult,
+  ServiceCall,
+  ServiceReply,
+  WorkerJob,
+  WorkerSetup,
+} from './standIn/protocolTypes.ts';
 /** Answers the platform calls of one job; may wait, while the add-on's thread stands still. */
 export type Service = (call: ServiceCall) => ServiceReply | Promise<ServiceReply>;
 

@@ -1,6 +1,6 @@
 import type { ICellData } from '@univerjs/core';
-import type { Box } from './a1.ts';
 import type { Edit } from './callQueue.ts';
+import type { Box } from './parseA1.ts';
 import { core, sheets } from './univer.ts';
 
 /** What a person's change is to a trigger: its cells and, for a single one, its value as text; undefined for a change of looks. */

@@ -9,7 +9,12 @@ import type {
 } from '@univerjs/core';
 import type { BaseFunction, IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { calculator } from './calculator.ts';
-import { clampOpenRanges, keepOpenRanges, readNamesAnew, readOpenRanges } from './openRanges.ts';
+import {
+  clampOpenRanges,
+  keepOpenRanges,
+  readNamesAnew,
+  readOpenRanges,
+} from './closeOpenRanges.ts';
 import {
   core,
   dataValidation,

@@ -1,5 +1,5 @@
 import type { IMutationInfo } from '@univerjs/core';
-import type { Box } from './a1.ts';
+import type { Box } from './parseA1.ts';
 import { sheets } from './univer.ts';
 
 export interface Protection {

@@ -1,7 +1,7 @@
 import type { IMutationInfo } from '@univerjs/core';
 import type { Engine } from './engine.ts';
 import { type Extras, followLayout, NO_EXTRAS } from './extras.ts';
-import type { FunctionCalls } from './functionRunner.ts';
+import type { FunctionCalls } from './functionCalls.ts';
 import type { HostEvent, Operation } from './Host.ts';
 import { sheets } from './univer.ts';
 

@@ -1,17 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { type AddOn, readAddOn } from './addOn.ts';
+import { type AlertQueue, alertQueue } from './alertQueue.ts';
 import { applyChange } from './applyChange.ts';
 import { bookFile } from './bookFile.ts';
 import { callQueue } from './callQueue.ts';
 import { editOf } from './editOf.ts';
+import { emptyWorkbook } from './emptyWorkbook.ts';
 import { nextUnit, startEngine } from './engine.ts';
 import { NO_EXTRAS } from './extras.ts';
-import { functionCalls } from './functionRunner.ts';
+import { functionCalls } from './functionCalls.ts';
 import type { Host, HostOptions, Menu } from './Host.ts';
 import { type HostState, hostState } from './hostState.ts';
-import { emptyWorkbook } from './newWorkbook.ts';
 import type { Platform, Session } from './platform/session.ts';
-import { type QuestionDesk, questionDesk } from './questionDesk.ts';
 import { reader } from './reader.ts';
 import { sheetFunctions } from './sheetFunctions.ts';
 
@@ -33,7 +33,7 @@ export async function openHost(options: HostOptions): Promise<Host> {
   for (const { id, params } of stored?.setup ?? []) engine.mutate(id, params, 'host');
   const state = hostState(engine, functions, stored?.extras ?? NO_EXTRAS);
   const menus: Menu[] = [];
-  const desk = questionDesk(state);
+  const desk = alertQueue(state);
   const platform = platformOf({ state, addOn, zone, menus, desk });
   const calculating: Session = {
     platform,
@@ -87,7 +87,7 @@ function platformOf(parts: {
   readonly addOn: AddOn;
   readonly zone: string;
   readonly menus: Menu[];
-  readonly desk: QuestionDesk;
+  readonly desk: AlertQueue;
 }): Platform {
   const { state, addOn, zone, menus, desk } = parts;
   const platform: Platform = {

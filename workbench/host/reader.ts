@@ -1,11 +1,11 @@
-import { parseA1 } from './a1.ts';
-import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './book.ts';
 import type { Edit } from './callQueue.ts';
-import { cellContent, cellText, isDateMark, typedCell } from './cells.ts';
-import type { FunctionCalls } from './functionRunner.ts';
+import { cellContent, cellText, isDateMark, typedCell } from './cellContent.ts';
+import type { FunctionCalls } from './functionCalls.ts';
 import type { Host } from './Host.ts';
 import { CHARTS, type HostState, PROTECTIONS } from './hostState.ts';
-import { firstBroken } from './platform/validation.ts';
+import { parseA1 } from './parseA1.ts';
+import { firstBroken } from './platform/checkValidation.ts';
+import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './sheetNamed.ts';
 
 interface Reader extends Pick<Host, 'snapshot' | 'values' | 'texts' | 'cellMessage' | 'sheets'> {
   /** Typed as a user would; what a trigger is told of it. */

@@ -1,8 +1,8 @@
 import type { Nullable } from '@univerjs/core';
 import type { ArrayValueObject, BaseValueObject } from '@univerjs/engine-formula';
-import { type CellContent, isDateMark, numberContent } from './cells.ts';
-import { instantToSerial } from './dates.ts';
+import { type CellContent, isDateMark, numberContent } from './cellContent.ts';
 import type { SheetFunctions } from './engine.ts';
+import { instantToSerial } from './parseDate.ts';
 import { formula } from './univer.ts';
 
 /** Where a sheet function is being calculated. */

@@ -1,4 +1,4 @@
-import type { FromWindow, ToWindow } from '../server/messages.ts';
+import type { FromWindow, ToWindow } from '../server/messageTypes.ts';
 
 export interface Connection {
   send(message: FromWindow): void;

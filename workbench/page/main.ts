@@ -1,5 +1,5 @@
-import type { ToWindow } from '../server/messages.ts';
-import { toast } from './addOn/toasts.ts';
+import type { ToWindow } from '../server/messageTypes.ts';
+import { toast } from './addOn/toast.ts';
 import { openConnection } from './connection.ts';
 import { part } from './element.ts';
 import { whyStartedAgain } from './startAgain.ts';

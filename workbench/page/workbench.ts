@@ -1,11 +1,11 @@
 import type { LocalMutation, MenuItem, ProtectedRange, ShownChart } from '../host/Host.ts';
-import { CHARTS, PROTECTIONS, type ToWindow } from '../server/messages.ts';
+import { CHARTS, PROTECTIONS, type ToWindow } from '../server/messageTypes.ts';
 import { addOnCalls } from './addOn/addOnCalls.ts';
 import { dialogs } from './addOn/dialogs.ts';
 import { menuBar } from './addOn/menuBar.ts';
 import { showRequests } from './addOn/showRequests.ts';
 import { sidebar } from './addOn/sidebar.ts';
-import { toast } from './addOn/toasts.ts';
+import { toast } from './addOn/toast.ts';
 import { charts } from './charts/charts.ts';
 import type { Connection } from './connection.ts';
 import { part } from './element.ts';

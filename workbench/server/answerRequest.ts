@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { type Gate, hasToken, isOurHost, requestUrl } from './checkRequest.ts';
 import { FRAMES, type FramePages } from './framePages.ts';
+import { type Gate, hasToken, isOurHost, requestUrl } from './isOurHost.ts';
 
 const ALWAYS = { 'X-Content-Type-Options': 'nosniff', 'Referrer-Policy': 'no-referrer' };
 

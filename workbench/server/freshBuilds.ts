@@ -1,6 +1,6 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
-import { buildPage } from './buildPage.ts';
+import { buildWorkbenchPage } from './buildWorkbenchPage.ts';
 import { isStale } from './isStale.ts';
 import { oneAtATime } from './oneAtATime.ts';
 
@@ -16,7 +16,11 @@ export const PAGE = 'dist-workbench';
 const LOCK = 'node_modules/.workbench-build';
 
 const ADD_ON_SOURCES = ['appsscript.json', 'shared', 'src', 'sidebar', 'templates', 'scripts'];
-const PAGE_SOURCES = ['workbench/page', 'workbench/server/buildPage.ts', 'package-lock.json'];
+const PAGE_SOURCES = [
+  'workbench/page',
+  'workbench/server/buildWorkbenchPage.ts',
+  'package-lock.json',
+];
 
 /**
  * Builds the add-on and the page when they are missing or older than their sources.
@@ -38,6 +42,6 @@ export async function freshPage(say: (text: string) => void): Promise<void> {
   await oneAtATime(LOCK, async () => {
     if (!(await isStale(`${PAGE}/index.html`, PAGE_SOURCES))) return;
     say('Building the page…');
-    await buildPage(PAGE);
+    await buildWorkbenchPage(PAGE);
   });
 }

@@ -4,8 +4,8 @@ import { createServer } from 'node:http';
 import { WebSocketServer } from 'ws';
 import type { Host } from '../host/Host.ts';
 import { answerRequest } from './answerRequest.ts';
-import { type Gate, hasToken, isOurHost, isOurOrigin, requestUrl } from './checkRequest.ts';
 import { framePages } from './framePages.ts';
+import { type Gate, hasToken, isOurHost, isOurOrigin, requestUrl } from './isOurHost.ts';
 import { windows } from './windows.ts';
 
 export interface ServerOptions {

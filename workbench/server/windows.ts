@@ -1,8 +1,8 @@
 import type { WebSocket } from 'ws';
 import type { Host, HostEvent, UiRequest } from '../host/Host.ts';
 import type { FramePages } from './framePages.ts';
-import type { FromWindow, ShownRequest, ToWindow } from './messages.ts';
-import { readWindowMessage } from './windowMessages.ts';
+import type { FromWindow, ShownRequest, ToWindow } from './messageTypes.ts';
+import { readWindowMessage } from './readWindowMessage.ts';
 
 export interface Windows {
   open(socket: WebSocket): void;

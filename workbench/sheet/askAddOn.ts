@@ -1,4 +1,4 @@
-import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commands.ts';
+import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commandTypes.ts';
 import type { Host } from '../host/Host.ts';
 
 type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;

@@ -1,5 +1,5 @@
 import type { Bounds } from '../../errors/requireNumber.ts';
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { UNITS, type UnitName } from '../../units/units.ts';
 import type { Column } from '../column.ts';
 import { boundsIn } from '../reading/parseCell.ts';

@@ -1,10 +1,10 @@
-import { fromEngine } from '../../units/convert.ts';
 import type { UnitSystem } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import type { UnitName } from '../../units/units.ts';
 import type { Column, RecordOf, Table } from '../column.ts';
-import { formatClock } from '../reading/clock.ts';
 import type { Place } from '../reading/findColumns.ts';
 import type { CellValue } from '../reading/parseCell.ts';
+import { formatClock } from '../reading/parseClock.ts';
 
 /**
  * Records as the cells of a sheet, rows by columns, each number in the unit of its heading. The inverse of `readTable`.

@@ -6,7 +6,7 @@ import type {
   RecordOf,
   Table,
 } from '../column.ts';
-import { headingOf } from '../reading/heading.ts';
+import { headingOf } from '../reading/headingOf.ts';
 import type { CellValue } from '../reading/parseCell.ts';
 import { readTable } from '../reading/readTable.ts';
 

@@ -1,7 +1,7 @@
 import { InputError } from '../../errors/InputError.ts';
 import type { UnitName } from '../../units/units.ts';
 import type { Column, Table } from '../column.ts';
-import { readHeading } from './heading.ts';
+import { readHeading } from './headingOf.ts';
 import type { CellValue } from './parseCell.ts';
 
 /** Where a declared column stands on a sheet. */

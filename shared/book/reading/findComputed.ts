@@ -1,6 +1,6 @@
 import type { Column, Table } from '../column.ts';
 import { isOrdersFormula } from '../layout/ordersFormula.ts';
-import { readHeading } from './heading.ts';
+import { readHeading } from './headingOf.ts';
 import type { CellValue } from './parseCell.ts';
 
 export interface ComputedPlace {

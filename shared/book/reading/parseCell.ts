@@ -1,11 +1,11 @@
 import { InputError } from '../../errors/InputError.ts';
 import { type Bounds, brokenRule, requireNumber } from '../../errors/requireNumber.ts';
 import { typedChoice } from '../../errors/typedChoice.ts';
-import { fromEngine, toEngine } from '../../units/convert.ts';
+import { fromEngine, toEngine } from '../../units/toEngine.ts';
 import type { UnitName } from '../../units/units.ts';
 import type { Column } from '../column.ts';
-import { parseClock } from './clock.ts';
 import { isErrorCell } from './isErrorCell.ts';
+import { parseClock } from './parseClock.ts';
 
 /** What a cell may hold, as the platform hands it over. Dates are turned to `yyyy-mm-dd` text before they come here. */
 export type CellValue = string | number | boolean;

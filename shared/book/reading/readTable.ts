@@ -4,7 +4,7 @@ import { type FoundColumns, findColumns, type Place } from './findColumns.ts';
 import { type CellValue, parseCell } from './parseCell.ts';
 
 /** Something on a sheet that the user should mend, and where. */
-export interface Problem {
+export interface CellProblem {
   readonly sheet: SheetName | 'Shop';
   /** Row on the sheet, 1 is the heading; absent when a whole column is missing. */
   readonly row?: number;
@@ -20,7 +20,7 @@ export interface Row<T extends Table> {
 
 export interface TableRead<T extends Table> {
   readonly rows: readonly Row<T>[];
-  readonly problems: readonly Problem[];
+  readonly problems: readonly CellProblem[];
 }
 
 /**
@@ -34,7 +34,7 @@ export function readTable<T extends Table>(
 ): TableRead<T> {
   const found = findColumns(table, values[0] ?? []);
   const { places } = found;
-  const problems: Problem[] = [...headingProblems(table, found)];
+  const problems: CellProblem[] = [...headingProblems(table, found)];
   const rows: Row<T>[] = [];
   values.slice(1).forEach((cells, index) => {
     if (places.every((place) => isBlank(cells[place.index]))) return;
@@ -43,7 +43,10 @@ export function readTable<T extends Table>(
   return { rows, problems };
 }
 
-function headingProblems(table: Table, { missing, unreadable }: FoundColumns): readonly Problem[] {
+function headingProblems(
+  table: Table,
+  { missing, unreadable }: FoundColumns,
+): readonly CellProblem[] {
   return [
     ...missing.map(({ column }) => ({
       sheet: table.sheet,
@@ -72,7 +75,7 @@ function recordOf<T extends Table>(
   cells: readonly CellValue[],
   places: readonly Place[],
   row: number,
-  problems: Problem[],
+  problems: CellProblem[],
 ): RecordOf<T> {
   const record: Record<string, string | number> = {};
   for (const { key, column, index, unit } of places) {

@@ -1,4 +1,4 @@
-import { CURRENCY_CODES } from '../currency.ts';
+import { CURRENCY_CODES } from '../currencies.ts';
 import { EXCISE_BASES, EXCISE_CHOICES, EXCISE_IN } from './exciseChoices.ts';
 import type { Setting } from './setting.ts';
 

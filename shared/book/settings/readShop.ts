@@ -4,7 +4,7 @@ import { findUnit } from '../../units/findUnit.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { UNITS, type UnitName } from '../../units/units.ts';
 import { type CellValue, parseNumber } from '../reading/parseCell.ts';
-import type { Problem } from '../reading/readTable.ts';
+import type { CellProblem } from '../reading/readTable.ts';
 import { breakQuantities } from './breakQuantities.ts';
 import type { Setting } from './setting.ts';
 import { SETTINGS, type SettingKey, type Shop } from './settings.ts';
@@ -15,9 +15,9 @@ import { SETTINGS, type SettingKey, type Shop } from './settings.ts';
  */
 export function readShop(values: readonly (readonly CellValue[])[]): {
   readonly shop: Shop;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly CellProblem[];
 } {
-  const problems: Problem[] = [];
+  const problems: CellProblem[] = [];
   const shop: Record<string, string | number> = {};
   for (const key of Object.keys(SETTINGS) as SettingKey[]) {
     const setting: Setting = SETTINGS[key];

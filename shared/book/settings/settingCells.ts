@@ -1,4 +1,4 @@
-import { fromEngine } from '../../units/convert.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { trimmed } from '../layout/tableCells.ts';
 import type { CellValue } from '../reading/parseCell.ts';
 import { readShop, unitFrom } from './readShop.ts';

@@ -1,5 +1,5 @@
-import { fromEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import type { BookNotes } from '../layout/bookNotes.ts';
 import { limitTexts } from '../layout/headingNote.ts';

@@ -1,5 +1,5 @@
 import type { ChoiceColumn, Table } from '../column.ts';
-import { defectCount, gapBefore, pourTemperature } from './logColumns.ts';
+import { defectCount, gapBefore, pourTemperature } from './defectCount.ts';
 
 export const TEAR_TESTS = ['tears through', 'tears in part', 'peels clean', 'not tested'] as const;
 

@@ -1,8 +1,8 @@
 import { type Book, PLAN_TABLES } from '../../book/book.ts';
-import { correctable, entryOf, rowToCorrect } from '../../log/correction.ts';
 import { goodSoFar } from '../../log/goodSoFar.ts';
 import { orderToLog } from '../../log/orderToLog.ts';
-import { runChoices } from '../../log/runIds.ts';
+import { correctable, entryOf, rowToCorrect } from '../../log/rowToCorrect.ts';
+import { runChoices } from '../../log/runChoices.ts';
 import { typedOutcome } from '../../log/typedOutcome.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { isRefused, readCommand } from '../command.ts';

@@ -1,4 +1,4 @@
-import { cautionLines } from '../../paper/runSheet/sections/cautions.ts';
+import { cautionLines } from '../../paper/runSheet/sections/cautionsSection.ts';
 import { heatPictures } from '../../pictures/heatPictures.ts';
 import { isRefused, readCommand } from '../command.ts';
 import { DETAIL_TABLES, ORDER_FIELDS, planOfOrder } from './planOfOrder.ts';

@@ -1,5 +1,5 @@
-import { nextRunId } from '../../log/runIds.ts';
-import { statusAfterPlanning } from '../../log/statusAfter.ts';
+import { nextRunId } from '../../log/runChoices.ts';
+import { statusAfterPlanning } from '../../log/statusAfterLogging.ts';
 import { runSheetCells } from '../../paper/runSheet/runSheetCells.ts';
 import { runSheetDocument } from '../../paper/runSheet/runSheetDocument.ts';
 import { isRefused, writeCommand } from '../command.ts';

@@ -2,10 +2,10 @@ import { type Book, PLAN_TABLES } from '../../book/book.ts';
 import { indexBook, type OrderRow } from '../../book/bookIndex.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import type { Refused } from '../../errors/refuse.ts';
-import type { OrderPlan, PlanResult } from '../../plan/plan.ts';
+import type { OrderPlan, PlanResult } from '../../plan/planTypes.ts';
 import { planInDetail } from '../../trials/planInDetail.ts';
 import { isRefused } from '../command.ts';
-import type { OrderPayload } from '../commands.ts';
+import type { OrderPayload } from '../commandTypes.ts';
 import { orderInBook, withFirstPour } from '../orderInBook.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT } from '../readPayload.ts';
 

@@ -1,10 +1,10 @@
 import { QUOTE_TABLES, type QuoteBook } from '../../book/book.ts';
 import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import { type Problem, type Refused, refuse } from '../../errors/refuse.ts';
-import { whyNotQuotable } from '../../money/quote/quotable.ts';
-import { daysLater, nextQuote } from '../../money/quote/quoteNumber.ts';
+import { daysLater, nextQuote } from '../../money/quote/nextQuote.ts';
 import { type MadeQuote, QUOTED_KEYS, quoteRecord } from '../../money/quote/quoteRecord.ts';
 import { readPricing } from '../../money/quote/readPricing.ts';
+import { whyNotQuotable } from '../../money/quote/whyNotQuotable.ts';
 import { type Context, type Decision, decided, isRefused, writeCommand } from '../command.ts';
 import type { MakeQuotePayload, QuoteMade } from '../quoteCommands.ts';
 import { NEEDED_TEXT, OPTIONAL_TEXT } from '../readPayload.ts';

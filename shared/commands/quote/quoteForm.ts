@@ -1,13 +1,13 @@
 import type { QuoteBook } from '../../book/book.ts';
 import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import { indexCosts } from '../../money/cost/costIndex.ts';
-import { toMinor } from '../../money/minorUnits.ts';
 import { planMoney } from '../../money/planMoney.ts';
-import { whyNotQuotable } from '../../money/quote/quotable.ts';
-import { quoteOf } from '../../money/quote/quoteBook.ts';
 import { quoteFacts } from '../../money/quote/quoteFacts.ts';
-import type { QuoteValues } from '../../money/quote/quoteFields.ts';
-import { formatPlain } from '../../units/format.ts';
+import type { QuoteValues } from '../../money/quote/quoteFieldTypes.ts';
+import { quoteOf } from '../../money/quote/quoteOf.ts';
+import { whyNotQuotable } from '../../money/quote/whyNotQuotable.ts';
+import { toMinor } from '../../money/toMinor.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import type { Context } from '../command.ts';
 import type { QuotedBefore, QuoteForm } from '../quoteCommands.ts';
 

@@ -1,6 +1,6 @@
 import { type Book, PLAN_TABLES } from '../../book/book.ts';
-import type { TimerChoice } from '../../day/timers/timer.ts';
 import { timerChoices } from '../../day/timers/timerChoices.ts';
+import type { TimerChoice } from '../../day/timers/timerTypes.ts';
 import type { Refused } from '../../errors/refuse.ts';
 import { planOrder } from '../../plan/planOrder.ts';
 import { isRefused, readCommand } from '../command.ts';

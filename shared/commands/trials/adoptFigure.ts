@@ -1,9 +1,9 @@
 import { TRIAL_TABLES } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import { type Refused, refuse } from '../../errors/refuse.ts';
-import { noBondText } from '../../outcomes/bond/bondText.ts';
-import { noContactText } from '../../trials/contact/contactText.ts';
-import { isSame } from '../../trials/figureCells.ts';
+import { noBondText } from '../../outcomes/bond/bondTexts.ts';
+import { noContactText } from '../../trials/contact/contactRemarkText.ts';
+import { isSame } from '../../trials/figureCell.ts';
 import { findTrials } from '../../trials/findTrials.ts';
 import type { TrialResult } from '../../trials/proposal.ts';
 import { trialBook } from '../../trials/trialBook.ts';

@@ -1,8 +1,8 @@
 import { describe } from '../../errors/describe.ts';
 import { type Refused, refuse } from '../../errors/refuse.ts';
-import { FIGURE_PARTS } from '../../trials/figureCells.ts';
+import { FIGURE_PARTS } from '../../trials/figureCell.ts';
 import type { FigureKey } from '../../trials/proposal.ts';
-import type { FigurePayload } from '../commands.ts';
+import type { FigurePayload } from '../commandTypes.ts';
 import { NEEDED_TEXT } from '../readPayload.ts';
 
 /** What names a figure in a page's request. */

@@ -7,7 +7,7 @@ import { SETTINGS } from '../../book/settings/settings.ts';
 import { TABLES } from '../../book/tables.ts';
 import { describeIn } from '../../errors/describeIn.ts';
 import { type Refused, refuse } from '../../errors/refuse.ts';
-import type { FigureCell } from '../../trials/figureCells.ts';
+import type { FigureCell } from '../../trials/figureCell.ts';
 import type { TrialBook } from '../../trials/trialBook.ts';
 import type { UnitName } from '../../units/units.ts';
 import type { Context } from '../command.ts';

@@ -1,10 +1,10 @@
 import { TRIAL_TABLES } from '../../book/book.ts';
 import { TABLES } from '../../book/tables.ts';
 import { type Refused, refuse } from '../../errors/refuse.ts';
-import { type FigureCell, figureCell, isSame } from '../../trials/figureCells.ts';
+import { type FigureCell, figureCell, isSame } from '../../trials/figureCell.ts';
 import { figureText } from '../../trials/figureText.ts';
 import { findTrials, noMissingCells } from '../../trials/findTrials.ts';
-import { adoptionKey, type CellChange, readJournal } from '../../trials/journal.ts';
+import { adoptionKey, type CellChange, readJournal } from '../../trials/readJournal.ts';
 import { type TrialBook, trialBook } from '../../trials/trialBook.ts';
 import { decided, isRefused, writeCommand } from '../command.ts';
 import { NEEDED_TEXT } from '../readPayload.ts';

@@ -1,5 +1,5 @@
 import type { DayEntry, OrderOutcome } from '../planning/dayTimetable.ts';
-import { layerWait } from '../planning/layerWaits.ts';
+import { layerWait } from '../planning/layerWait.ts';
 import type { RunFacts } from './taskText.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../../plan/plan.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import { countText, temperatureText } from '../../words/quantityText.ts';
 import type { DayEntry } from '../planning/dayTimetable.ts';
 

@@ -1,4 +1,4 @@
-import type { DayTick } from '../planning/happened.ts';
+import type { DayTick } from '../planning/begunTasks.ts';
 import type { FollowedPlan } from '../planning/replanDay.ts';
 import type { TickedRow } from './tickedRow.ts';
 

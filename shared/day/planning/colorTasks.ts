@@ -73,7 +73,7 @@ function batchTasks(day: ShopDay, batch: readonly DayOrder[]): DayPart {
         order: names[0] ?? '',
         first: first.id,
         last: wash.id,
-        ways: [[{ resource: resourceId('color bench'), amount: 1 }]],
+        modes: [[{ resource: resourceId('color bench'), amount: 1 }]],
       },
     ],
   };

@@ -1,6 +1,6 @@
-import { earliestForWay } from '../../schedule/placing.ts';
-import type { Demand, Link, Schedule } from '../../schedule/problem.ts';
-import { emptyProfile, mirrorProfile } from '../../schedule/profile.ts';
+import { earliestForMode } from '../../schedule/partialSchedule.ts';
+import { emptyResourceProfile, mirrorProfile } from '../../schedule/resourceProfile.ts';
+import type { Demand, Link, Schedule } from '../../schedule/schedulingTypes.ts';
 import type { DayPart } from './dayPart.ts';
 import type { DayResource } from './dayResources.ts';
 
@@ -32,7 +32,7 @@ export function criticalTasks(
   const finish = spans[at(end)]?.to ?? 0;
   const followers = followersOf(part, resources, schedule, at);
   const turned = new Map(
-    resources.map(({ id, open }) => [id, mirrorProfile(emptyProfile(1, open), finish)]),
+    resources.map(({ id, open }) => [id, mirrorProfile(emptyResourceProfile(1, open), finish)]),
   );
   const latest = new Map([[at(end), finish]]);
   const order = spans.map((_, place) => place).sort((one, other) => startAt(other) - startAt(one));
@@ -64,7 +64,7 @@ export function criticalTasks(
   function inHours(takes: readonly Demand[], until: number, length: number): number {
     const profiles = takes.flatMap(({ resource }) => turned.get(resource) ?? []);
     const way = profiles.map((_, resource) => ({ resource, amount: 1 }));
-    return finish - earliestForWay(profiles, way, finish - until, length);
+    return finish - earliestForMode(profiles, way, finish - until, length);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Hold, Link, Task } from '../../schedule/problem.ts';
+import type { Hold, Link, Task } from '../../schedule/schedulingTypes.ts';
 import type { DayTask } from './dayTask.ts';
 
 /** A task with what the scheduler must know of it. */

@@ -1,4 +1,4 @@
-import type { Demand, Resource, Way } from '../../schedule/problem.ts';
+import type { Demand, Mode, Resource } from '../../schedule/schedulingTypes.ts';
 import type { DayOrder, DayPlate, Plug, ShopDay, Skill } from './shopDay.ts';
 import { anyHours } from './weekHours.ts';
 
@@ -54,7 +54,7 @@ export function dayResources(day: ShopDay): readonly DayResource[] {
 }
 
 /** Anyone who can do it, those who can do least else first. */
-export function personWays(day: ShopDay, skill: Skill | 'any', share = 1): readonly Way[] {
+export function personWays(day: ShopDay, skill: Skill | 'any', share = 1): readonly Mode[] {
   const amount = Math.max(1, Math.ceil(share * WHOLE));
   return day.people
     .filter(({ skills }) => skill === 'any' || skills.includes(skill))
@@ -62,7 +62,7 @@ export function personWays(day: ShopDay, skill: Skill | 'any', share = 1): reado
     .map(({ name }) => [{ resource: resourceId('person', name), amount }]);
 }
 
-export function ovenWays(day: ShopDay): readonly Way[] {
+export function ovenWays(day: ShopDay): readonly Mode[] {
   return day.ovens.map(({ name, plug }) => [
     { resource: resourceId('oven', name), amount: 1 },
     ...drawn(plug),
@@ -74,7 +74,7 @@ export function ovenWays(day: ShopDay): readonly Way[] {
  * The plates on which a round of the order can stand, switched on: somebody is in the shop all the while. A plate's rated power is
  * counted for every round on it, so that two sharing one on a short circuit err to the safe side.
  */
-export function plateWays(day: ShopDay, order: DayOrder): readonly Way[] {
+export function plateWays(day: ShopDay, order: DayOrder): readonly Mode[] {
   return platesFor(day, order).map((plate) => [
     {
       resource: resourceId('plate', plate.name),

@@ -1,4 +1,4 @@
-import type { Cost, Demand, Schedule, Span } from '../../schedule/problem.ts';
+import type { Cost, Demand, Schedule, Span } from '../../schedule/schedulingTypes.ts';
 import type { DayPart } from './dayPart.ts';
 import type { DayResource, ResourceKind } from './dayResources.ts';
 import type { DayTask, DayWork } from './dayTask.ts';

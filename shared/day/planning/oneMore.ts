@@ -1,4 +1,4 @@
-import type { Effort } from '../../schedule/planSchedule.ts';
+import type { SearchEffort } from '../../schedule/planSchedule.ts';
 import { type DayPlan, planDay } from './planDay.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
 
@@ -24,7 +24,7 @@ export interface OneMore {
 export function oneMore(
   day: ShopDay,
   orders: readonly DayOrder[],
-  effort: Effort,
+  effort: SearchEffort,
   plan: DayPlan,
 ): readonly OneMore[] {
   const like = new Map(plan.entries.map(({ id, from }) => [id, from]));

@@ -1,4 +1,4 @@
-import type { Link } from '../../schedule/problem.ts';
+import type { Link } from '../../schedule/schedulingTypes.ts';
 import { type DayPart, joinParts } from './dayPart.ts';
 import { personWays } from './dayResources.ts';
 import { dayTask } from './dayTask.ts';

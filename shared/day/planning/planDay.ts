@@ -1,5 +1,10 @@
-import { type Effort, planSchedule } from '../../schedule/planSchedule.ts';
-import type { Cost, NoSchedule, Problem, Schedule } from '../../schedule/problem.ts';
+import { planSchedule, type SearchEffort } from '../../schedule/planSchedule.ts';
+import type {
+  Cost,
+  NoSchedule,
+  Schedule,
+  SchedulingProblem,
+} from '../../schedule/schedulingTypes.ts';
 import { checkDay } from './checkDay.ts';
 import { colorTasks } from './colorTasks.ts';
 import { criticalTasks } from './criticalTasks.ts';
@@ -30,7 +35,7 @@ export interface DayPlan extends DayTimetable {
 }
 
 /** What stands between the tasks of a day and a schedule of them; a replan brings in what has happened. */
-type Scheduler = (part: DayPart, problem: Problem) => Schedule | NoSchedule;
+type Scheduler = (part: DayPart, problem: SchedulingProblem) => Schedule | NoSchedule;
 
 /**
  * The timetable of several orders: what, when, by whom, on which plate; lateness against the due dates as small as found, then
@@ -40,7 +45,7 @@ type Scheduler = (part: DayPart, problem: Problem) => Schedule | NoSchedule;
  * @param orders with plans; the same seed gives the same timetable
  * @throws InputError on a figure of the shop out of range, a name unknown or given twice
  */
-export function planDay(day: ShopDay, orders: readonly DayOrder[], effort: Effort): DayPlan {
+export function planDay(day: ShopDay, orders: readonly DayOrder[], effort: SearchEffort): DayPlan {
   return planWith(day, orders, (_, problem) => planSchedule(problem, effort));
 }
 

@@ -6,7 +6,7 @@ type PlannedWindow =
   | { readonly kind: 'from'; readonly earliest: number }
   | { readonly kind: 'none'; readonly because: string };
 
-export interface PlannedLayer {
+export interface RunLayer {
   readonly layer: string;
   /** For the whole order */
   readonly cups: number;
@@ -34,7 +34,7 @@ export interface PlannedRun {
     readonly rounds: number;
     readonly perRound: number;
   };
-  readonly layers: readonly PlannedLayer[];
+  readonly layers: readonly RunLayer[];
   readonly plate:
     | {
         readonly kind: 'reachable';

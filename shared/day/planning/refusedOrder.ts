@@ -1,5 +1,5 @@
 import { personWays, plateWays } from './dayResources.ts';
-import { closedWindow } from './layerWaits.ts';
+import { closedWindow } from './layerWait.ts';
 import { cupsIn } from './roundTasks.ts';
 import { type DayOrder, type ShopDay, SKILLS } from './shopDay.ts';
 

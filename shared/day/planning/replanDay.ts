@@ -1,16 +1,22 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { type Effort, planSchedule } from '../../schedule/planSchedule.ts';
-import type { Link, NoSchedule, Problem, Schedule, Way } from '../../schedule/problem.ts';
-import type { DayPart, PlannedTask } from './dayPart.ts';
-import { resourceId } from './dayResources.ts';
-import type { DayEntry, OrderOutcome } from './dayTimetable.ts';
+import { planSchedule, type SearchEffort } from '../../schedule/planSchedule.ts';
+import type {
+  Link,
+  Mode,
+  NoSchedule,
+  Schedule,
+  SchedulingProblem,
+} from '../../schedule/schedulingTypes.ts';
 import {
   type Begun,
   type BrokenWindow,
   begunTasks,
   type DayTick,
   latestAfter,
-} from './happened.ts';
+} from './begunTasks.ts';
+import type { DayPart, PlannedTask } from './dayPart.ts';
+import { resourceId } from './dayResources.ts';
+import type { DayEntry, OrderOutcome } from './dayTimetable.ts';
 import { type DayPlan, planWith } from './planDay.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
 
@@ -47,7 +53,7 @@ export interface Replanned extends DayPlan {
 export function replanDay(
   day: ShopDay,
   orders: readonly DayOrder[],
-  effort: Effort,
+  effort: SearchEffort,
   {
     plan,
     ticks,
@@ -101,10 +107,10 @@ function suffering(plan: FollowedPlan, next: DayPlan): Replanned['suffers'] {
 /** The problem with what has begun fixed in it; what led to a begun task no longer binds. */
 function withBegun(
   part: DayPart,
-  problem: Problem,
+  problem: SchedulingProblem,
   begun: ReadonlyMap<string, Begun>,
   { now, entries }: { readonly now: number; readonly entries: readonly FollowedEntry[] },
-): Problem {
+): SchedulingProblem {
   const planned = new Map(entries.map((entry) => [entry.id, entry]));
   return {
     resources: problem.resources,
@@ -120,8 +126,8 @@ function withBegun(
     links: part.links.filter(({ after }) => !begun.has(after)),
     holds: part.holds.map((hold) => {
       const fact = begun.get(hold.first);
-      if (!fact) return { ...hold, ways: plannedFirst(hold.ways, planned.get(hold.first)) };
-      return { ...hold, ways: [keptWay(hold.ways, planned.get(hold.first), fact.who)] };
+      if (!fact) return { ...hold, ways: plannedFirst(hold.modes, planned.get(hold.first)) };
+      return { ...hold, ways: [keptWay(hold.modes, planned.get(hold.first), fact.who)] };
     }),
   };
 }
@@ -132,7 +138,7 @@ function lasting({ duration }: PlannedTask, { startedAt, finishedAt }: Begun, no
 }
 
 /** By who ticked it, else as planned, else the first. */
-function keptWay(ways: readonly Way[], planned: FollowedEntry | undefined, who = ''): Way {
+function keptWay(ways: readonly Mode[], planned: FollowedEntry | undefined, who = ''): Mode {
   const wayOf = (name: string) => ways.find(([main]) => main?.resource === name);
   const { person = '', plate = '', oven = '' } = planned ?? {};
   return (
@@ -146,16 +152,16 @@ function keptWay(ways: readonly Way[], planned: FollowedEntry | undefined, who =
 }
 
 /** Who and what was planned stays first choice. */
-function plannedFirst(ways: readonly Way[], planned: FollowedEntry | undefined): readonly Way[] {
+function plannedFirst(ways: readonly Mode[], planned: FollowedEntry | undefined): readonly Mode[] {
   const first = keptWay(ways, planned);
   return [first, ...ways.filter((way) => way !== first)];
 }
 
 /** Lifts windows that begun tasks have closed, one after the other, until the rest has a schedule or has none for another reason. */
 function scheduleAround(
-  problem: Problem,
+  problem: SchedulingProblem,
   begun: ReadonlyMap<string, Begun>,
-  scheduler: (problem: Problem) => Schedule | NoSchedule,
+  scheduler: (problem: SchedulingProblem) => Schedule | NoSchedule,
 ): { readonly schedule: Schedule | NoSchedule; readonly lifted: readonly Link[] } {
   const lifted: Link[] = [];
   for (;;) {

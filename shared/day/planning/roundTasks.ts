@@ -1,9 +1,9 @@
-import type { Link } from '../../schedule/problem.ts';
+import type { Link } from '../../schedule/schedulingTypes.ts';
 import type { DayPart, PlannedHold, PlannedTask } from './dayPart.ts';
 import { ovenWays, personWays, plateWays, resourceId } from './dayResources.ts';
 import { type DayWork, dayTask } from './dayTask.ts';
-import { layerWait } from './layerWaits.ts';
-import type { PlannedLayer, PlannedRun } from './plannedRun.ts';
+import { layerWait } from './layerWait.ts';
+import type { PlannedRun, RunLayer } from './plannedRun.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
 
 /** Pieces in a round, 1 for the first; the last may be short. */
@@ -84,27 +84,27 @@ export function roundTasks(day: ShopDay, order: DayOrder, round: number): DayPar
       id: `cups of ${layer.layer} for ${what}`,
       first: cooks[place]?.id ?? first.id,
       last: pours[place]?.id ?? last.id,
-      ways: [[{ resource: resourceId('cups'), amount: cupsIn(run, layer) }]],
+      modes: [[{ resource: resourceId('cups'), amount: cupsIn(run, layer) }]],
     })),
     {
       id: `pourer for ${what}`,
       first: first.id,
       last: topOff.id,
-      ways: personWays(day, 'pour'),
+      modes: personWays(day, 'pour'),
     },
-    { id: `plate for ${what}`, first: set.id, last: topOff.id, ways: plateWays(day, order) },
-    { id: `molds for ${what}`, first: set.id, last: demold.id, ways: [[mold]] },
+    { id: `plate for ${what}`, first: set.id, last: topOff.id, modes: plateWays(day, order) },
+    { id: `molds for ${what}`, first: set.id, last: demold.id, modes: [[mold]] },
   ];
   return { tasks, links, holds: holds.map((hold) => ({ ...hold, order: run.order, round })) };
 }
 
 /** Cups of a layer that are heated for one round. */
-export function cupsIn({ pieces }: PlannedRun, { cups }: PlannedLayer): number {
+export function cupsIn({ pieces }: PlannedRun, { cups }: RunLayer): number {
   return Math.max(1, Math.ceil(cups / pieces.rounds));
 }
 
 /** A cup that stood between two rounds takes a whole cook; cups go through the oven one after the other. */
-function cookDuration({ rules }: ShopDay, run: PlannedRun, layer: PlannedLayer): number {
+function cookDuration({ rules }: ShopDay, run: PlannedRun, layer: RunLayer): number {
   const oneCup = run.cookTime + run.cookBursts * rules.cookRest + rules.stirThrough;
   return Math.ceil(cupsIn(run, layer) * oneCup);
 }

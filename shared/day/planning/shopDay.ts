@@ -1,5 +1,5 @@
 import type { DayRules } from '../../book/settings/dayRules.ts';
-import type { Span } from '../../schedule/problem.ts';
+import type { Span } from '../../schedule/schedulingTypes.ts';
 import type { PlannedRun } from './plannedRun.ts';
 
 export const SKILLS = ['color', 'cook', 'pour', 'finish'] as const;

@@ -1,6 +1,6 @@
 import { InputError } from '../../errors/InputError.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import type { Span } from '../../schedule/problem.ts';
+import type { Span } from '../../schedule/schedulingTypes.ts';
 
 const DAY = 86_400;
 

@@ -2,8 +2,8 @@ import type { DayBook } from '../../book/book.ts';
 import { indexBook, nameKey } from '../../book/bookIndex.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import type { PlateRecord } from '../../book/tables.ts';
-import type { OrderPlan } from '../../plan/plan.ts';
 import { planRow } from '../../plan/planOrder.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import type { DayOrder } from '../planning/shopDay.ts';
 import type { DaysAsked } from './daysAsked.ts';
 

@@ -1,5 +1,5 @@
 import type { DayBook } from '../../book/book.ts';
-import type { OrderPlan } from '../../plan/plan.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { type OneMore, oneMore } from '../planning/oneMore.ts';
 import { type DayPlan, planDay } from '../planning/planDay.ts';

@@ -1,5 +1,5 @@
 import type { DayBook } from '../../book/book.ts';
-import type { DayTick } from '../planning/happened.ts';
+import type { DayTick } from '../planning/begunTasks.ts';
 import { type FollowedPlan, type Replanned, replanDay } from '../planning/replanDay.ts';
 import { dayEffort, SEED } from './dayEffort.ts';
 import { dayOrders } from './dayOrders.ts';

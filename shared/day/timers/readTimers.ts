@@ -1,4 +1,4 @@
-import type { RunningTimer, TimerCue } from './timer.ts';
+import type { RunningTimer, TimerCue } from './timerTypes.ts';
 
 const KINDS: readonly TimerCue['kind'][] = ['ready', 'earliest', 'latest', 'too cool'];
 

@@ -1,7 +1,7 @@
-import type { OrderPlan } from '../../plan/plan.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import { temperatureText } from '../../words/quantityText.ts';
-import { layerWait } from '../planning/layerWaits.ts';
-import type { TimerChoice } from './timer.ts';
+import { layerWait } from '../planning/layerWait.ts';
+import type { TimerChoice } from './timerTypes.ts';
 
 /** What the timers of an order take from its plan. */
 type TimedRun = Pick<

@@ -1,4 +1,4 @@
-import type { RunningTimer, TimerCue } from './timer.ts';
+import type { RunningTimer, TimerCue } from './timerTypes.ts';
 
 /** Where a timer stands: `soon` is the last call before a moment after which it is too late. */
 export interface TimerState {

@@ -1,5 +1,5 @@
 import { asciiJson } from '../../words/asciiJson.ts';
-import type { RunningTimer } from './timer.ts';
+import type { RunningTimer } from './timerTypes.ts';
 
 /** A property of the document holds 9 kB. */
 const ROOM = 9000;

@@ -1,8 +1,8 @@
 import { layerBatch } from '../../batch/layerBatch.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { BASE_DENSITY, CUP_FILL, TEMPERATURE_RISE } from '../batchParts.ts';
-import { POSITIVE } from '../bounds.ts';
+import { BASE_DENSITY, CUP_FILL, TEMPERATURE_RISE } from '../baseDensity.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_CUPS = defineFunction({
   name: 'POUR_CUPS',

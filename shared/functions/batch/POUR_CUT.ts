@@ -1,7 +1,7 @@
 import { colorantCut } from '../../batch/colorantCut.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_CUT = defineFunction({
   name: 'POUR_CUT',

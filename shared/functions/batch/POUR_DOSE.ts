@@ -1,8 +1,8 @@
 import { type DoseUnit, scaledDose } from '../../batch/scaledDose.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
 import { doseText } from '../doseText.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_DOSE = defineFunction({
   name: 'POUR_DOSE',

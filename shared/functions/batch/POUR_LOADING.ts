@@ -1,7 +1,7 @@
 import { pigmentCover } from '../../batch/pigmentCover.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { NOT_NEGATIVE, POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { NOT_NEGATIVE, POSITIVE } from '../positive.ts';
 
 export const POUR_LOADING = defineFunction({
   name: 'POUR_LOADING',

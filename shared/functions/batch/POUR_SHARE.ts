@@ -1,5 +1,5 @@
 import { fillShare, PROFILES } from '../../batch/fillShare.ts';
-import { requireGreater } from '../../errors/requireOrder.ts';
+import { requireGreater } from '../../errors/requireGreater.ts';
 import { defineFunction } from '../defineFunction.ts';
 
 export const POUR_SHARE = defineFunction({

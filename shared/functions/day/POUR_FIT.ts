@@ -1,6 +1,6 @@
 import { fitRuns, type RunFit } from '../../day/fitRuns.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineSpill } from '../defineSpill.ts';
+import { POSITIVE } from '../positive.ts';
 
 /** A list in a cell has to answer at once. */
 const MOST_RUNS = 60;

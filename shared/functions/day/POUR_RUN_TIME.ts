@@ -1,6 +1,6 @@
 import { runTime } from '../../day/runTime.ts';
-import { NOT_NEGATIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { NOT_NEGATIVE } from '../positive.ts';
 
 export const POUR_RUN_TIME = defineFunction({
   name: 'POUR_RUN_TIME',

@@ -1,7 +1,7 @@
 import { layerContactTemperature } from '../../heat/contactTemperature.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { POUR } from '../heatParts.ts';
+import { POUR } from '../heatingMoldOf.ts';
 
 export const POUR_CONTACT = defineFunction({
   name: 'POUR_CONTACT',

@@ -1,8 +1,8 @@
 import { CUP_SHARE } from '../../heat/cupTimeInBand.ts';
 import { microwaveTime } from '../../heat/microwaveTime.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_COOK = defineFunction({
   name: 'POUR_COOK',

@@ -1,9 +1,9 @@
 import { coolToDemold } from '../../heat/coolToDemold.ts';
 import { coolingLoss } from '../../heat/heatUp/coolingLoss.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK_ONLY, blockOf, FINISH, ROOM, wholeTemperatureText } from '../heatParts.ts';
+import { BLOCK_ONLY, blockOf, FINISH, ROOM, wholeTemperatureText } from '../heatingMoldOf.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_COOL = defineFunction({
   name: 'POUR_COOL',

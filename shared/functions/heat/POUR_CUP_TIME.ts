@@ -1,7 +1,7 @@
 import { cupTimeInBand } from '../../heat/cupTimeInBand.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { CUP_RANGE, ROOM } from '../heatParts.ts';
+import { CUP_RANGE, ROOM } from '../heatingMoldOf.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_CUP_TIME = defineFunction({
   name: 'POUR_CUP_TIME',

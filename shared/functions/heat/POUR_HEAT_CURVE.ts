@@ -1,7 +1,7 @@
 import { heatUpCourse } from '../../heat/heatUp/heatUpCourse.ts';
-import { curveParameters, curveTimes } from '../curveParts.ts';
+import { curveParameters, curveTimes } from '../curveParameters.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { BLOCK, heatingMoldOf, rampPlate, SETTING, WARM_UP } from '../heatParts.ts';
+import { BLOCK, heatingMoldOf, rampPlate, SETTING, WARM_UP } from '../heatingMoldOf.ts';
 
 export const POUR_HEAT_CURVE = defineSpill({
   name: 'POUR_HEAT_CURVE',

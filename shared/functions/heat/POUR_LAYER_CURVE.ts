@@ -1,7 +1,7 @@
 import { readingAt } from '../../heat/solver/readingAt.ts';
-import { curveParameters, curveTimes } from '../curveParts.ts';
+import { curveParameters, curveTimes } from '../curveParameters.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { AIR, notPoured, STACK, STACK_SHAPE, solveStack } from '../stackParts.ts';
+import { AIR, notPoured, STACK, STACK_SHAPE, solveStack } from '../solveStack.ts';
 
 export const POUR_LAYER_CURVE = defineSpill({
   name: 'POUR_LAYER_CURVE',

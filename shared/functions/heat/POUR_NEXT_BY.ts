@@ -1,7 +1,7 @@
 import { bondWindow } from '../../heat/bondWindow.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { layerOf, MOLD_TOP, POUR, SHAPE, THICKNESS } from '../heatParts.ts';
+import { layerOf, MOLD_TOP, POUR, SHAPE, THICKNESS } from '../heatingMoldOf.ts';
 
 export const POUR_NEXT_BY = defineFunction({
   name: 'POUR_NEXT_BY',

@@ -1,7 +1,7 @@
 import { openTime } from '../../heat/openTime.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { layerOf, MOLD_TOP, POUR, SHAPE, THICKNESS } from '../heatParts.ts';
+import { layerOf, MOLD_TOP, POUR, SHAPE, THICKNESS } from '../heatingMoldOf.ts';
 
 export const POUR_OPEN_TIME = defineFunction({
   name: 'POUR_OPEN_TIME',

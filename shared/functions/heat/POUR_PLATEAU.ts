@@ -1,6 +1,6 @@
-import { blockPlateau } from '../../heat/heatUp/blockOnPlate.ts';
+import { blockPlateau } from '../../heat/heatUp/blockInRoom.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, blockOf, SETTING } from '../heatParts.ts';
+import { BLOCK, blockOf, SETTING } from '../heatingMoldOf.ts';
 
 export const POUR_PLATEAU = defineFunction({
   name: 'POUR_PLATEAU',

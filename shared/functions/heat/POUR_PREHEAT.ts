@@ -1,7 +1,7 @@
-import { blockSetting } from '../../heat/heatUp/blockOnPlate.ts';
+import { blockSetting } from '../../heat/heatUp/blockInRoom.ts';
 import { blockTime } from '../../heat/heatUp/blockTime.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, blockOf, notReached, SETTING, TARGET, WARM_UP } from '../heatParts.ts';
+import { BLOCK, blockOf, notReached, SETTING, TARGET, WARM_UP } from '../heatingMoldOf.ts';
 
 export const POUR_PREHEAT = defineFunction({
   name: 'POUR_PREHEAT',

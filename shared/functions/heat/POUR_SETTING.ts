@@ -1,6 +1,6 @@
-import { blockSetting } from '../../heat/heatUp/blockOnPlate.ts';
+import { blockSetting } from '../../heat/heatUp/blockInRoom.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { BLOCK, blockOf, pastDial, TARGET } from '../heatParts.ts';
+import { BLOCK, blockOf, pastDial, TARGET } from '../heatingMoldOf.ts';
 
 export const POUR_SETTING = defineFunction({
   name: 'POUR_SETTING',

@@ -1,7 +1,7 @@
 import { DEFAULTS } from '../../material/defaults.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { AIR, notPoured, STACK, STACK_SHAPE, secondsOr, solveStack } from '../stackParts.ts';
-import { NEVER_FIRM, TOP, windowWords } from '../windowText.ts';
+import { AIR, notPoured, STACK, STACK_SHAPE, secondsOr, solveStack } from '../solveStack.ts';
+import { NEVER_FIRM, TOP, windowText } from '../windowText.ts';
 
 export const POUR_WINDOW = defineSpill({
   name: 'POUR_WINDOW',
@@ -79,8 +79,8 @@ export const POUR_WINDOW = defineSpill({
         secondsOr(layer.open),
         secondsOr(layer.earliest),
         secondsOr(layer.latest),
-        layer.seam?.contactTemperature ?? '',
-        isStuck && index === layers.length - 1 ? NEVER_FIRM : windowWords(layer, gap),
+        layer.joint?.contactTemperature ?? '',
+        isStuck && index === layers.length - 1 ? NEVER_FIRM : windowText(layer, gap),
       ];
     });
   },

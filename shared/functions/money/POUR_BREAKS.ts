@@ -1,8 +1,8 @@
-import { fromMinor, toMinor } from '../../money/minorUnits.ts';
 import { plainTerms } from '../../money/price/plainTerms.ts';
 import { breakText, priceBreaks } from '../../money/price/priceBreaks.ts';
+import { fromMinor, toMinor } from '../../money/toMinor.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { CURRENCY, GAIN, GAIN_IS, MONEY, STEP } from '../moneyParts.ts';
+import { CURRENCY, GAIN, GAIN_IS, MONEY, STEP } from '../money.ts';
 import { aimOf } from './aimOf.ts';
 
 export const POUR_BREAKS = defineSpill({

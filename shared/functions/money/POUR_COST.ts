@@ -1,6 +1,6 @@
 import { simpleCost } from '../../money/cost/simpleCost.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { CURRENCY, MONEY } from '../moneyParts.ts';
+import { CURRENCY, MONEY } from '../money.ts';
 
 export const POUR_COST = defineFunction({
   name: 'POUR_COST',

@@ -1,8 +1,8 @@
 import { EXCISE_IN, EXCISE_STATUSES } from '../../book/settings/exciseChoices.ts';
 import { exciseLine } from '../../money/excise/exciseLine.ts';
-import { fromMinor, toMinor } from '../../money/minorUnits.ts';
+import { fromMinor, toMinor } from '../../money/toMinor.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { CURRENCY, MONEY } from '../moneyParts.ts';
+import { CURRENCY, MONEY } from '../money.ts';
 
 export const POUR_EXCISE = defineFunction({
   name: 'POUR_EXCISE',

@@ -1,6 +1,6 @@
-import { gainOf } from '../../money/price/marginMarkup.ts';
+import { gainOf } from '../../money/price/marginOfMarkup.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { MONEY, TAX_INSIDE } from '../moneyParts.ts';
+import { MONEY, TAX_INSIDE } from '../money.ts';
 
 export const POUR_MARGIN = defineFunction({
   name: 'POUR_MARGIN',

@@ -1,9 +1,9 @@
-import { fromMinor } from '../../money/minorUnits.ts';
-import { gainOf } from '../../money/price/marginMarkup.ts';
+import { gainOf } from '../../money/price/marginOfMarkup.ts';
 import { piecePrice } from '../../money/price/piecePrice.ts';
 import { stepMinor } from '../../money/price/stepMinor.ts';
+import { fromMinor } from '../../money/toMinor.ts';
 import { defineFunction } from '../defineFunction.ts';
-import { CURRENCY, GAIN, GAIN_IS, MONEY, STEP, TAX_INSIDE } from '../moneyParts.ts';
+import { CURRENCY, GAIN, GAIN_IS, MONEY, STEP, TAX_INSIDE } from '../money.ts';
 import { aimOf } from './aimOf.ts';
 
 export const POUR_PRICE = defineFunction({

@@ -1,8 +1,8 @@
 import { dropVolume } from '../../heat/fit/dropVolume.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { figureAdviceText } from '../../trials/figureAdviceText.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { POSITIVE } from '../positive.ts';
 
 export const POUR_DROP_FIT = defineFunction({
   name: 'POUR_DROP_FIT',

@@ -1,9 +1,9 @@
 import type { ContactFit } from '../../heat/fit/contactFit.ts';
 import { fitContact } from '../../heat/fit/fitContact.ts';
-import { contactRemarkText, noContactText } from '../../trials/contact/contactText.ts';
+import { contactRemarkText, noContactText } from '../../trials/contact/contactRemarkText.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatParts.ts';
+import { BLOCK_ONLY, FINISH, heatingMoldOf, ROOM, SETTING } from '../heatingMoldOf.ts';
 import { FIGURE_COLUMNS } from './figureColumns.ts';
 import { heatTrials } from './heatTrials.ts';
 

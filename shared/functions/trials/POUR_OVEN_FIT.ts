@@ -2,8 +2,8 @@ import { CUP_SHARE } from '../../heat/cupTimeInBand.ts';
 import { microwaveEfficiency } from '../../heat/fit/microwaveEfficiency.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { figureAdviceText } from '../../trials/figureAdviceText.ts';
-import { POSITIVE } from '../bounds.ts';
 import { defineFunction } from '../defineFunction.ts';
+import { POSITIVE } from '../positive.ts';
 
 /** Share of the figure that leaves a cook time to the next stir. */
 const ENOUGH = 0.1;

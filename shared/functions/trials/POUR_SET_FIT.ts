@@ -1,7 +1,7 @@
 import { setTemperatureFromPucks } from '../../heat/fit/setTemperatureFromPucks.ts';
 import { puckText } from '../../trials/bench/puckText.ts';
 import { defineSpill } from '../defineSpill.ts';
-import { CUP_RANGE, layerOf, MOLD_TOP, THICKNESS } from '../heatParts.ts';
+import { CUP_RANGE, layerOf, MOLD_TOP, THICKNESS } from '../heatingMoldOf.ts';
 
 const FOR_EACH = { matches: { list: 'seconds' }, oneForAll: true } as const;
 

@@ -1,5 +1,5 @@
+import { requireGreater } from '../../errors/requireGreater.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { requireGreater } from '../../errors/requireOrder.ts';
 import { absorbedPower, type Body, heatNeeded } from '../microwaveTime.ts';
 import type { MeasuredFigure } from './setTemperatureFromPucks.ts';
 

@@ -1,5 +1,5 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { type BlockInRoom, blockInRoom, blockLoss, blockPlateau } from './blockOnPlate.ts';
+import { type BlockInRoom, blockInRoom, blockLoss, blockPlateau } from './blockInRoom.ts';
 import { integrateOde } from './integrateOde.ts';
 import { timeBetween } from './timeBetween.ts';
 

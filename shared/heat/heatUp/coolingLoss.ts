@@ -1,5 +1,5 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { type BlockInRoom, blockInRoom, blockLoss } from './blockOnPlate.ts';
+import { type BlockInRoom, blockInRoom, blockLoss } from './blockInRoom.ts';
 import { timeBetween } from './timeBetween.ts';
 
 /**

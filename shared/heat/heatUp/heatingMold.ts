@@ -1,6 +1,6 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { type Face, faceCoefficient, type Room } from './faceLoss.ts';
+import { type Face, faceCoefficient, type Room } from './faceCoefficient.ts';
 
 /** What the outside of a mold looks like to heat. */
 type Finish = 'machined' | 'used' | 'anodized';

@@ -1,6 +1,6 @@
+import { requireGreater } from '../../errors/requireGreater.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { requireGreater } from '../../errors/requireOrder.ts';
-import type { Room } from './faceLoss.ts';
+import type { Room } from './faceCoefficient.ts';
 
 /** A hot plate: at its setting from the start and never short of power, or heated by its watts. */
 export type HeatingPlate =

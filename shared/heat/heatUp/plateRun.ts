@@ -1,6 +1,6 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { SEA_LEVEL_AIR } from './airFilm.ts';
-import type { Room } from './faceLoss.ts';
+import type { Room } from './faceCoefficient.ts';
 import { type HeatingMold, type MoldNetwork, moldNetwork, partLoss } from './heatingMold.ts';
 import { type HeatingPlate, requirePlate } from './heatingPlate.ts';
 

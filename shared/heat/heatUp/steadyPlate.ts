@@ -1,5 +1,5 @@
 import { findRoot } from '../findRoot.ts';
-import type { Room } from './faceLoss.ts';
+import type { Room } from './faceCoefficient.ts';
 import { type MoldNetwork, partLoss } from './heatingMold.ts';
 import type { HeatingPlate } from './heatingPlate.ts';
 

@@ -4,6 +4,6 @@ export interface LayerReading {
   readonly time: number;
   /** [°C] */
   readonly mean: number;
-  /** Of its upper face: the free surface, or the seam with the layer above [°C] */
+  /** Of its upper face: the free surface, or the joint with the layer above [°C] */
   readonly surface: number;
 }

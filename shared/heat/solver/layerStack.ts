@@ -1,7 +1,7 @@
+import { requireGreater } from '../../errors/requireGreater.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { requireGreater } from '../../errors/requireOrder.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import { DRAFTS, type SurfaceAir } from './drafts.ts';
+import { AIR_STATES, type SurfaceAir } from './airStates.ts';
 import { type MoldCourse, moldAt } from './moldCourse.ts';
 
 /** One layer as it lands: the whole layer at once, at one temperature. */
@@ -81,7 +81,7 @@ export function completeStack({ mold, ...stack }: LayerStack): CompleteStack {
   pours.forEach(requireAfterPrevious);
   const last = pours[pours.length - 1];
   const complete = {
-    air: DRAFTS.normal,
+    air: AIR_STATES.normal,
     wallCoefficient: DEFAULTS.meltToMold.value,
     until: (last?.time ?? 0) + TAIL,
     firmTemperature: DEFAULTS.firmTemperature.value,

@@ -10,7 +10,7 @@ type LayerOpenTime =
   | { readonly kind: 'sets at once' };
 
 /** When the next layer may land, counted from this layer's own pour, as if nothing were poured meanwhile. */
-export interface LayerWindow {
+export interface SolvedWindow {
   readonly open: LayerOpenTime;
   readonly earliest: EarliestPour;
   readonly latest: LatestPour;
@@ -59,7 +59,7 @@ export function isPast(
  * A mold that climbs may warm a surface again; only the first fall counts, so the window errs early.
  * @param readings - from its pour on, uncovered, in order of time
  */
-export function layerWindow(readings: readonly LayerReading[], wanted: Thresholds): LayerWindow {
+export function layerWindow(readings: readonly LayerReading[], wanted: Thresholds): SolvedWindow {
   const mean = ({ mean }: LayerReading) => mean;
   const surface = ({ surface }: LayerReading) => surface;
   const open = firstBelow(readings, mean, wanted.set);

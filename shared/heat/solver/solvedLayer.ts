@@ -1,21 +1,21 @@
 import { type BondWindow, windowVerdict } from '../bondWindow.ts';
 import { contactTemperature, effusivity } from '../contactTemperature.ts';
+import { decimatedReadings } from './decimatedReadings.ts';
 import type { LayerReading } from './layerReading.ts';
 import type { CompleteStack } from './layerStack.ts';
-import { isPast, type LayerWindow, layerWindow, thresholds } from './layerWindow.ts';
-import { type Seam, secondsAbove } from './seam.ts';
+import { isPast, layerWindow, type SolvedWindow, thresholds } from './layerWindow.ts';
+import { type SolvedJoint, secondsAbove } from './secondsAbove.ts';
+import { simulateStack } from './simulateStack.ts';
 import { layerMean, type StackState, upperFace } from './stackState.ts';
 import type { Stage } from './stage.ts';
-import { thinned } from './thinned.ts';
-import { walkStack } from './walkStack.ts';
 
 /** One layer's life in the stack. */
-export interface SolvedLayer extends LayerWindow {
+export interface SolvedLayer extends SolvedWindow {
   /** When it was poured [s] */
   readonly poured: number;
   readonly verdict: BondWindow['verdict'];
   /** With the layer above; none on the last layer */
-  readonly seam?: Seam;
+  readonly joint?: SolvedJoint;
   /** From its pour to the end of the time solved, thinned; two at the moment a layer lands, just before and just after */
   readonly readings: readonly LayerReading[];
 }
@@ -39,8 +39,8 @@ export function solvedLayer(
     ...window,
     poured: own.pour.time,
     verdict: windowVerdict(window.earliest, window.latest),
-    ...(next && { seam: seamOf(own, next, covered, stack) }),
-    readings: thinned([...uncovered, ...covered]),
+    ...(next && { joint: jointOf(own, next, covered, stack) }),
+    readings: decimatedReadings([...uncovered, ...covered]),
   };
 }
 
@@ -54,14 +54,14 @@ function uncoveredWindow(
   { layer, pour, end }: Stage,
   before: readonly LayerReading[],
   stack: CompleteStack,
-): LayerWindow {
+): SolvedWindow {
   const wanted = thresholds(pour, stack.pours[layer + 1], stack);
   // The landing itself: the air draws the face down at once, but nothing has cooled yet.
   const readings = before.map((reading, index) =>
     index === 0 ? { ...reading, surface: pour.temperature } : reading,
   );
   if (before.some((reading) => isPast(reading, wanted))) return layerWindow(readings, wanted);
-  for (const state of walkStack(end, [stack.until], stack)) {
+  for (const state of simulateStack(end, [stack.until], stack)) {
     const reading = layerReading(state, layer, stack);
     readings.push(reading);
     if (isPast(reading, wanted)) break;
@@ -69,12 +69,12 @@ function uncoveredWindow(
   return layerWindow(readings, wanted);
 }
 
-function seamOf(
+function jointOf(
   own: Stage,
   next: Stage,
   covered: readonly LayerReading[],
   stack: CompleteStack,
-): Seam {
+): SolvedJoint {
   const surfaceBefore = upperFace(own.end, own.layer, stack);
   const contact = contactTemperature(
     { temperature: surfaceBefore, effusivity: effusivity(own.pour) },

@@ -6,13 +6,13 @@ import { type StackState, upperFace } from './stackState.ts';
 export interface StackProfile {
   /** [s] */
   readonly time: number;
-  /** From the metal to the free surface, seams included once [m] */
+  /** From the metal to the free surface, joints included once [m] */
   readonly heights: readonly number[];
   /** One per height [°C] */
   readonly temperatures: readonly number[];
 }
 
-/** Profile with the plastic's own faces: at the metal, at every seam, at the free surface. */
+/** Profile with the plastic's own faces: at the metal, at every joint, at the free surface. */
 export function stackProfile(state: StackState, stack: CompleteStack): StackProfile {
   const { grid, temperatures, time } = state;
   const first = entry(temperatures, 0);

@@ -29,8 +29,8 @@ export function landLayer(
 }
 
 /**
- * Temperature of a layer's upper face: the free surface, or the seam with the layer above.
- * At a seam the flux is one on both sides, T = (T1 r2 + T2 r1) / (r1 + r2) with half-cell resistances r.
+ * Temperature of a layer's upper face: the free surface, or the joint with the layer above.
+ * At a joint the flux is one on both sides, T = (T1 r2 + T2 r1) / (r1 + r2) with half-cell resistances r.
  * @returns [°C]
  */
 export function upperFace(state: StackState, layer: number, stack: CompleteStack): number {

@@ -1,6 +1,6 @@
 import type { CompletePour, CompleteStack } from './layerStack.ts';
+import { simulateStack } from './simulateStack.ts';
 import { landLayer, type StackState } from './stackState.ts';
-import { walkStack } from './walkStack.ts';
 
 /** The stack from one pour to the next. */
 export interface Stage {
@@ -21,7 +21,7 @@ export function solveStages(stack: CompleteStack): readonly Stage[] {
     const end = stack.pours[layer + 1]?.time ?? stack.until;
     const stops = stack.profileTimes.filter((time) => time > landed.time && time < end);
     stops.sort((one, other) => one - other);
-    const states = [landed, ...walkStack(landed, [...stops, end], stack)];
+    const states = [landed, ...simulateStack(landed, [...stops, end], stack)];
     stages.push({ layer, pour, states, end: states[states.length - 1] ?? landed });
   });
   return stages;

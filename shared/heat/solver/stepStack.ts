@@ -1,7 +1,7 @@
 import { entry } from './entry.ts';
 import type { CompleteStack } from './layerStack.ts';
+import { type Eliminated, eliminate, solveTridiagonal } from './solveTridiagonal.ts';
 import type { StackState } from './stackState.ts';
-import { type Eliminated, eliminate, solveInPlace } from './tridiagonal.ts';
 
 /** Share of the step that is implicit at each stage: gamma / 2 with gamma = 2 - sqrt 2, so both stages share one matrix. */
 const IMPLICIT = 1 - Math.SQRT1_2;
@@ -71,7 +71,7 @@ function trapezoid(
   }
   addTo(right, 0, implicit * (mold[0] + mold[1]));
   addTo(right, right.length - 1, implicit * 2 * air);
-  return solveInPlace(matrix, right);
+  return solveTridiagonal(matrix, right);
 }
 
 /** C (T - T_start) = weight (flux_start + flux_middle) + implicit flux; the first sum is known from the middle stage. */
@@ -89,7 +89,7 @@ function backward(
   }
   addTo(right, 0, implicit * mold[2]);
   addTo(right, right.length - 1, implicit * air);
-  return solveInPlace(matrix, right);
+  return solveTridiagonal(matrix, right);
 }
 
 /** Mean flux into an outer cell over the step, with the weights of the step itself [W/m2]. */

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import type { ExciseLine } from '../excise/exciseLine.ts';
 import type { ExciseQuarter, ExciseSums } from '../excise/exciseQuarters.ts';

@@ -2,7 +2,7 @@ import type { BooksBook } from '../../book/book.ts';
 import type { Missing } from '../../book/missingCells.ts';
 import type { Row } from '../../book/reading/readTable.ts';
 import type { CLOSED_MONTHS } from '../../book/tables/closedMonths.ts';
-import { toMinor } from '../minorUnits.ts';
+import { toMinor } from '../toMinor.ts';
 import type { MoneySums } from './booksTypes.ts';
 import { type FrozenOrder, frozenOrders } from './frozenOrders.ts';
 

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import { moneyText } from '../../words/moneyText.ts';
 import type { SinceClosing } from './booksTypes.ts';
 

@@ -4,10 +4,10 @@ import { planRow } from '../../plan/planOrder.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
 import type { CostKey } from '../cost/costLine.ts';
 import { orderCost } from '../cost/orderCost.ts';
-import { toMinor } from '../minorUnits.ts';
 import { patternMatching } from '../patternMatching.ts';
 import type { Ledger } from '../stock/ledgerTypes.ts';
 import { usesOf } from '../stock/usesOf.ts';
+import { toMinor } from '../toMinor.ts';
 import type { CostBasis, CostOfGoods } from './booksTypes.ts';
 
 /** Lines of a planned cost that come out of stock. */

@@ -1,8 +1,8 @@
 import type { BooksBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import { EXCISE_SOURCE } from '../excise/exciseText.ts';
-import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';
+import { fromMinor } from '../toMinor.ts';
 import type { Books, Sale } from './booksTypes.ts';
 import { closedMonths } from './closedMonths.ts';
 import { exciseEntries } from './exciseEntries.ts';

@@ -1,10 +1,10 @@
 import type { BooksBook } from '../../book/book.ts';
 import type { ClosedMonthRecord } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
-import { fromMinor } from '../minorUnits.ts';
 import { ledger } from '../stock/ledger.ts';
 import { orderedMoves } from '../stock/orderedMoves.ts';
 import { stockValues } from '../stock/stockValues.ts';
+import { fromMinor } from '../toMinor.ts';
 import type { Books, MonthFigures } from './booksTypes.ts';
 import { isMonth } from './closedMonths.ts';
 import { frozenText } from './frozenOrders.ts';

@@ -4,7 +4,7 @@ import type { Missing } from '../../book/missingCells.ts';
 import { daysBetween } from '../../book/reading/daysBetween.ts';
 import { type PaymentRecord, TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
-import { toMinor } from '../minorUnits.ts';
+import { toMinor } from '../toMinor.ts';
 import type { Age, OpenAmount, Receivable, Sale } from './booksTypes.ts';
 import { compareText } from './salesOf.ts';
 

@@ -5,11 +5,11 @@ import { TABLES } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
 import type { CostIndex } from '../cost/costIndex.ts';
-import { toMinor } from '../minorUnits.ts';
 import { salesTaxOn } from '../price/salesTaxOn.ts';
 import { soldAt } from '../price/soldAt.ts';
 import { priceTerms } from '../priceTerms.ts';
 import type { Ledger } from '../stock/ledgerTypes.ts';
+import { toMinor } from '../toMinor.ts';
 import type { CostOfGoods, Sale } from './booksTypes.ts';
 import { costOfGoods, postedCosts } from './costOfGoods.ts';
 

@@ -1,9 +1,9 @@
 import { type BookIndex, nameKey } from '../../book/bookIndex.ts';
 import type { MaterialRecord } from '../../book/tables.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import type { LayerPlan, OrderPlan } from '../../plan/plan.ts';
-import { fromEngine } from '../../units/convert.ts';
-import { formatPlain } from '../../units/format.ts';
+import type { LayerPlan, OrderPlan } from '../../plan/planTypes.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { packAmount } from '../packAmount.ts';
 import type { UnitCosts } from './costIndex.ts';
 import type { CostLine } from './costLine.ts';

@@ -1,6 +1,6 @@
-import type { OrderPlan } from '../../plan/plan.ts';
-import { formatPlain } from '../../units/format.ts';
-import { fromMinor, shareMinor } from '../minorUnits.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
+import { fromMinor, shareMinor } from '../toMinor.ts';
 import type { CostIndex } from './costIndex.ts';
 import { type CostKey, type CostLine, costLine, type OrderCost, sumOfLines } from './costLine.ts';
 import { materialLines } from './materialLines.ts';

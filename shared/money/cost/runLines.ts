@@ -1,6 +1,6 @@
 import type { Shop } from '../../book/settings/settings.ts';
-import type { OrderPlan } from '../../plan/plan.ts';
-import { fromEngine } from '../../units/convert.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import type { CostLine } from './costLine.ts';
 import type { DraftLines } from './materialLines.ts';
 

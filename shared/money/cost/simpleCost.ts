@@ -1,7 +1,7 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { fromEngine } from '../../units/convert.ts';
-import { fromMinor, shareMinor, toMinor } from '../minorUnits.ts';
+import { fromEngine } from '../../units/toEngine.ts';
+import { fromMinor, shareMinor, toMinor } from '../toMinor.ts';
 
 export interface SimpleCostFacts {
   /** Weighed out, all layers, and in one pack [m3], >= 0 and > 0 */

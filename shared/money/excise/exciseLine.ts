@@ -1,6 +1,6 @@
 import type { ExciseIn, ExciseStatus } from '../../book/settings/exciseChoices.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { shareMinor } from '../minorUnits.ts';
+import { shareMinor } from '../toMinor.ts';
 
 /** How one sale is taxed; made by `exciseTerms` from the shop's settings and the order. */
 export interface ExciseTerms {

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import type {
   EXCISE_BASES,
   EXCISE_CHOICES,

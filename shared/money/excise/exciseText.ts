@@ -1,5 +1,5 @@
-import type { CurrencyCode } from '../../book/currency.ts';
-import { formatPlain } from '../../units/format.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { moneyText } from '../../words/moneyText.ts';
 import type { ExciseLine } from './exciseLine.ts';
 

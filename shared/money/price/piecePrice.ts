@@ -1,6 +1,6 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { ceilToStep, LARGEST_MINOR } from '../minorUnits.ts';
-import { marginOfMarkup, markupOfMargin } from './marginMarkup.ts';
+import { ceilToStep, LARGEST_MINOR } from '../toMinor.ts';
+import { marginOfMarkup, markupOfMargin } from './marginOfMarkup.ts';
 import type { NoPrice, PriceAim } from './price.ts';
 
 interface PieceAsk {

@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import type { ExciseLine, ExciseTerms } from '../excise/exciseLine.ts';
 
 /** What the price of one piece is worked out from. */

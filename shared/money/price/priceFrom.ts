@@ -1,7 +1,7 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { type ExciseTerms, effectiveRate, exciseLine } from '../excise/exciseLine.ts';
-import { LARGEST_MINOR, shareMinor, toMinor } from '../minorUnits.ts';
-import { gainOf } from './marginMarkup.ts';
+import { LARGEST_MINOR, shareMinor, toMinor } from '../toMinor.ts';
+import { gainOf } from './marginOfMarkup.ts';
 import { piecePrice } from './piecePrice.ts';
 import type { NoPrice, Price, PriceTerms } from './price.ts';
 import { priceLines } from './priceLines.ts';

@@ -1,4 +1,4 @@
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { moneyText } from '../../words/moneyText.ts';
 import type { PriceLine, PriceLineKey, PriceTerms } from './price.ts';
 

@@ -1,4 +1,4 @@
-import { shareMinor } from '../minorUnits.ts';
+import { shareMinor } from '../toMinor.ts';
 
 /**
  * Sales tax in minor units: on the goods and on an excise that is added to them, not on shipping.

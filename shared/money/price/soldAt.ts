@@ -1,6 +1,6 @@
 import { type ExciseLine, exciseLine } from '../excise/exciseLine.ts';
-import { toMinor } from '../minorUnits.ts';
-import { gainOf } from './marginMarkup.ts';
+import { toMinor } from '../toMinor.ts';
+import { gainOf } from './marginOfMarkup.ts';
 import type { PriceTerms } from './price.ts';
 
 /** A whole line sold at a price, in smallest units. */

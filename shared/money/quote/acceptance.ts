@@ -3,7 +3,7 @@ import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { Column } from '../../book/column.ts';
 import { ORDERS } from '../../book/tables/orders.ts';
 import type { OrderRecord } from '../../book/tables.ts';
-import { type QuoteRecord, quoteOf } from './quoteBook.ts';
+import { type QuoteRecord, quoteOf } from './quoteOf.ts';
 
 /** What accepting a quote writes into the order's row. */
 export type Acceptance =

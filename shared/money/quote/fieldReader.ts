@@ -1,7 +1,7 @@
 import { describe } from '../../errors/describe.ts';
 import { InputError } from '../../errors/InputError.ts';
 import type { Problem } from '../../errors/refuse.ts';
-import type { QuoteKey, QuoteValues } from './quoteFields.ts';
+import type { QuoteKey, QuoteValues } from './quoteFieldTypes.ts';
 
 /** Reads typed fields one by one and gathers what is wrong with them. */
 export interface FieldReader {

@@ -1,9 +1,9 @@
 import type { OrderRecord } from '../../book/tables.ts';
-import { fromMinor } from '../minorUnits.ts';
 import type { Price } from '../price/price.ts';
-import type { QuoteRecord } from './quoteBook.ts';
+import { fromMinor } from '../toMinor.ts';
 import { type QuoteIdentity, quoteDocument } from './quoteDocument.ts';
 import type { QuoteFacts } from './quoteFacts.ts';
+import type { QuoteRecord } from './quoteOf.ts';
 import { quotePrices } from './quotePrices.ts';
 import type { Pricing } from './readPricing.ts';
 

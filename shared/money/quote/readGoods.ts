@@ -4,7 +4,7 @@ import type { OrderRecord } from '../../book/tables.ts';
 import { describe } from '../../errors/describe.ts';
 import type { Refused } from '../../errors/refuse.ts';
 import { fieldReader } from './fieldReader.ts';
-import { GOODS_KEYS, type GoodsKey, type QuoteValues } from './quoteFields.ts';
+import { GOODS_KEYS, type GoodsKey, type QuoteValues } from './quoteFieldTypes.ts';
 
 const NEEDED: readonly GoodsKey[] = ['mold', 'pattern', 'quantity'];
 

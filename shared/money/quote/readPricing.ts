@@ -1,4 +1,4 @@
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import { parseCell, parseNumber } from '../../book/reading/parseCell.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import { ORDERS_MONEY } from '../../book/tables/ordersMoney.ts';
@@ -8,10 +8,10 @@ import { InputError } from '../../errors/InputError.ts';
 import type { Refused } from '../../errors/refuse.ts';
 import type { Bounds } from '../../errors/requireNumber.ts';
 import { typedChoice } from '../../errors/typedChoice.ts';
-import { fromMinor, toMinor } from '../minorUnits.ts';
 import type { PriceAim } from '../price/price.ts';
+import { fromMinor, toMinor } from '../toMinor.ts';
 import { fieldReader } from './fieldReader.ts';
-import { AIM_KINDS, type QuoteValues } from './quoteFields.ts';
+import { AIM_KINDS, type QuoteValues } from './quoteFieldTypes.ts';
 
 /** At what terms something is sold. */
 export interface Pricing {

@@ -1,9 +1,9 @@
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { exciseTerms } from '../excise/exciseTerms.ts';
-import { fromMinor } from '../minorUnits.ts';
-import { marginOfMarkup } from '../price/marginMarkup.ts';
+import { marginOfMarkup } from '../price/marginOfMarkup.ts';
+import { fromMinor } from '../toMinor.ts';
 import type { QuoteFacts } from './quoteFacts.ts';
-import type { AIM_KINDS } from './quoteFields.ts';
+import type { AIM_KINDS } from './quoteFieldTypes.ts';
 import { pieceMarkup, quotePrices } from './quotePrices.ts';
 import type { Pricing } from './readPricing.ts';
 

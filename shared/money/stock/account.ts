@@ -37,7 +37,7 @@ export interface Change {
   readonly lots: readonly LotPart[];
 }
 
-export interface Place {
+export interface MovePlace {
   readonly lot: string;
   readonly date: string;
   readonly row: number;
@@ -65,7 +65,7 @@ export function openAccount(listPrice: number | undefined): Account {
  * reckoned at is a cost now, so that the average is that of what is there.
  * @param amount > 0
  */
-export function receive(account: Account, amount: number, price: number, place: Place): Change {
+export function receive(account: Account, amount: number, price: number, place: MovePlace): Change {
   const deficit = Math.max(0, -account.onHand);
   const covered = Math.min(deficit, amount);
   const settled = deficit > 0 ? (account.owed * covered) / deficit : 0;
@@ -79,7 +79,7 @@ export function receive(account: Account, amount: number, price: number, place: 
   settle(account);
   account.rate = account.onHand > 0 ? account.value / account.onHand : price;
   const change = { cost: correction, fifoCost: correction };
-  book(account, change);
+  post(account, change);
   return { ...change, lots: [{ lot: place.lot, amount }] };
 }
 
@@ -97,12 +97,12 @@ export function draw(account: Account, amount: number, lot: string): Change {
   account.owed += owed;
   settle(account);
   const change = { cost, fifoCost: fifo + owed };
-  book(account, change);
+  post(account, change);
   return { ...change, lots };
 }
 
 /** Takes something back that had gone out, at what the stock is reckoned at. @param amount > 0 */
-export function putBack(account: Account, amount: number, place: Place): Change {
+export function putBack(account: Account, amount: number, place: MovePlace): Change {
   const deficit = Math.max(0, -account.onHand);
   const covered = Math.min(deficit, amount);
   const settled = deficit > 0 ? (account.owed * covered) / deficit : 0;
@@ -118,12 +118,12 @@ export function putBack(account: Account, amount: number, place: Place): Change 
   account.value += worth;
   settle(account);
   const change = { cost: -worth, fifoCost: -(settled + rest * (layer?.price ?? rate)) };
-  book(account, change);
+  post(account, change);
   return { ...change, lots: [{ lot: layer?.lot ?? place.lot, amount }] };
 }
 
 /** Books a cost, as a change says it. */
-export function book(
+export function post(
   account: Account,
   { cost, fifoCost }: Pick<Change, 'cost' | 'fifoCost'>,
 ): void {

@@ -1,15 +1,9 @@
+import type { MaterialRow } from '../../book/bookIndex.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import type { Missing } from '../../book/missingCells.ts';
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { type Account, openAccount } from './account.ts';
-import type {
-  Ledger,
-  MaterialRow,
-  MaterialStock,
-  MoveRow,
-  PostedMove,
-  StockCount,
-} from './ledgerTypes.ts';
+import type { Ledger, MaterialStock, MoveRow, PostedMove, StockCount } from './ledgerTypes.ts';
 import { moveProblems, readMove } from './moveProblems.ts';
 import { type DatedMove, orderedMoves } from './orderedMoves.ts';
 import { type Posting, postMove } from './postMove.ts';

@@ -1,11 +1,9 @@
 import type { Missing } from '../../book/missingCells.ts';
 import type { Row } from '../../book/reading/readTable.ts';
-import type { MATERIALS } from '../../book/tables/materials.ts';
 import type { STOCK_MOVES } from '../../book/tables/stockMoves.ts';
 import type { PackUnit } from '../packAmount.ts';
 
 export type MoveRow = Row<typeof STOCK_MOVES>;
-export type MaterialRow = Row<typeof MATERIALS>;
 export type MoveReason = NonNullable<MoveRow['record']['reason']>;
 
 /** What a move took from, or gave to, one lot. */

@@ -1,9 +1,17 @@
-import { type Account, book, type Change, draw, type Place, putBack, receive } from './account.ts';
+import {
+  type Account,
+  type Change,
+  draw,
+  type MovePlace,
+  post,
+  putBack,
+  receive,
+} from './account.ts';
 import type { MoveReason } from './ledgerTypes.ts';
 import { leftOf } from './lotQueue.ts';
 
 /** A move that can be posted: its amount is a number, its reason is known. */
-export interface Move extends Place {
+export interface Move extends MovePlace {
   readonly reason: MoveReason;
   readonly amount: number;
   /** Of a purchase; undefined where it is not given or not usable. */
@@ -40,7 +48,7 @@ function buy(account: Account, move: Move): Posting {
   if (amount === 0) {
     // Freight and the like: a cost without a material.
     const change = { cost: paid, fifoCost: paid };
-    book(account, change);
+    post(account, change);
     return { ...change, lots: [], change: 0, paid };
   }
   account.isBought ||= move.money !== undefined;
@@ -53,7 +61,7 @@ function giveBack(account: Account, { amount, money, lot }: Move): Posting {
   const refund = money === undefined ? out.cost : Math.abs(money);
   account.boughtAmount += amount;
   account.boughtMoney -= refund;
-  book(account, { cost: -refund, fifoCost: -refund });
+  post(account, { cost: -refund, fifoCost: -refund });
   const { lots } = out;
   const cost = out.cost - refund;
   return { cost, fifoCost: out.fifoCost - refund, lots, change: amount, paid: -refund };
@@ -73,7 +81,7 @@ function count(account: Account, move: Move): Posting {
   const price = account.rate ?? 0;
   const value = change * price;
   const found = receive(account, change, price, move);
-  book(account, { cost: -value, fifoCost: -value });
+  post(account, { cost: -value, fifoCost: -value });
   return {
     cost: found.cost - value,
     fifoCost: found.fifoCost - value,

@@ -1,6 +1,6 @@
-import type { CurrencyCode } from '../../book/currency.ts';
-import { toMinor } from '../minorUnits.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import type { PackUnit } from '../packAmount.ts';
+import { toMinor } from '../toMinor.ts';
 import type { OrderShare, Supply } from './shortfall.ts';
 
 /** One material to buy, money in smallest units. */

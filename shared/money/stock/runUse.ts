@@ -1,7 +1,7 @@
 import type { MoneyBook } from '../../book/book.ts';
 import { indexBook, nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import type { PackFacts, PackUnit } from '../packAmount.ts';
 import type { Ledger, LotPart, MaterialStock, PostedMove } from './ledgerTypes.ts';
 import { orderUses } from './orderUses.ts';

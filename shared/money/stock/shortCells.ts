@@ -1,6 +1,6 @@
 import type { MoneyBook } from '../../book/book.ts';
 import { trimmed } from '../../book/layout/tableCells.ts';
-import { fromMinor } from '../minorUnits.ts';
+import { fromMinor } from '../toMinor.ts';
 import { ledger } from './ledger.ts';
 import { openNeeds, type WhichOrders } from './openNeeds.ts';
 import { purchaseList } from './purchaseList.ts';

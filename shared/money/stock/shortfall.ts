@@ -1,6 +1,7 @@
+import type { MaterialRow } from '../../book/bookIndex.ts';
 import { nameKey, type OrderRow } from '../../book/bookIndex.ts';
 import type { PackUnit } from '../packAmount.ts';
-import type { Ledger, MaterialRow } from './ledgerTypes.ts';
+import type { Ledger } from './ledgerTypes.ts';
 import { packsToBuy } from './packsToBuy.ts';
 import type { Use } from './usesOf.ts';
 

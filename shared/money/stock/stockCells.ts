@@ -1,7 +1,7 @@
 import type { MoneyBook } from '../../book/book.ts';
 import { nameKey } from '../../book/bookIndex.ts';
 import { trimmed } from '../../book/layout/tableCells.ts';
-import { fromMinor, toMinor } from '../minorUnits.ts';
+import { fromMinor, toMinor } from '../toMinor.ts';
 import type { Ledger, MaterialStock } from './ledgerTypes.ts';
 import { stockProblems } from './stockProblems.ts';
 import { lotValues } from './stockValues.ts';

@@ -1,8 +1,8 @@
 import type { MoneyBook } from '../../book/book.ts';
-import type { CurrencyCode } from '../../book/currency.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
 import type { Missing } from '../../book/missingCells.ts';
-import { toMinor } from '../minorUnits.ts';
 import type { PackUnit } from '../packAmount.ts';
+import { toMinor } from '../toMinor.ts';
 import { ledger } from './ledger.ts';
 import type { MaterialStock } from './ledgerTypes.ts';
 import { openNeeds } from './openNeeds.ts';

@@ -1,5 +1,5 @@
-import type { CurrencyCode } from '../../book/currency.ts';
-import { toMinor } from '../minorUnits.ts';
+import type { CurrencyCode } from '../../book/currencies.ts';
+import { toMinor } from '../toMinor.ts';
 import type { Ledger, MaterialStock } from './ledgerTypes.ts';
 
 /** Value of every stock at the weighted average, in smallest units, and their sum. */

@@ -1,6 +1,6 @@
 import { parseNumber } from '../../book/reading/parseCell.ts';
 import { InputError } from '../../errors/InputError.ts';
-import { toEngine } from '../../units/convert.ts';
+import { toEngine } from '../../units/toEngine.ts';
 import { type BenchAmount, type PackFacts, packAmount } from '../packAmount.ts';
 
 /** Most of one material that one run can take, in any unit. */

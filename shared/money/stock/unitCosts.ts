@@ -1,5 +1,5 @@
-import { nameKey } from '../../book/bookIndex.ts';
-import type { Ledger, MaterialRow } from './ledgerTypes.ts';
+import { type MaterialRow, nameKey } from '../../book/bookIndex.ts';
+import type { Ledger } from './ledgerTypes.ts';
 
 export interface UnitCost {
   /** Money for one pack unit, unrounded. */

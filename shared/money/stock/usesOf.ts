@@ -1,9 +1,9 @@
 import type { MoneyBook } from '../../book/book.ts';
 import { type BookIndex, nameKey } from '../../book/bookIndex.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
-import type { LayerPlan } from '../../plan/plan.ts';
-import { fromEngine } from '../../units/convert.ts';
-import { formatPlain } from '../../units/format.ts';
+import type { LayerPlan } from '../../plan/planTypes.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { type BenchAmount, type PackUnit, packAmount } from '../packAmount.ts';
 
 /** What a pour takes of one material, in its pack unit. */

@@ -1,11 +1,11 @@
 import type { Book } from '../../book/book.ts';
 import { indexBook } from '../../book/bookIndex.ts';
 import { bondFit } from '../../quality/bond/bondFit.ts';
-import { fromEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { bondJoints } from './bondJoints.ts';
-import { bondTexts, noBondText } from './bondText.ts';
+import { bondTexts, noBondText } from './bondTexts.ts';
 
 /** The fitted figure, or every joint that it comes from. */
 export const BOND_CELLS = ['fit', 'joints'] as const;

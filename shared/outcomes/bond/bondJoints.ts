@@ -65,8 +65,8 @@ function jointsOf(
   if (layers.length < 2) return { joints: [] };
   if (found.facts.mold.kind === 'two-piece') return 'two-piece';
   const readings = logReadings(record, layers.length);
-  const contacts = runHeat(index, found.facts, readings).flatMap(({ seam }) =>
-    seam ? [seam.contactTemperature] : [],
+  const contacts = runHeat(index, found.facts, readings).flatMap(({ joint }) =>
+    joint ? [joint.contactTemperature] : [],
   );
   const tears = tearsOf(readings, contacts);
   const isWhole = contacts.length === layers.length - 1;

@@ -3,9 +3,9 @@ import { indexBook, nameKey } from '../../book/bookIndex.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
 import { InputError } from '../../errors/InputError.ts';
 import { badRounds, namedRound } from './badRounds.ts';
-import { NOT_BY_HEAT, unreadText } from './causeText.ts';
 import type { Diagnosis } from './diagnose.ts';
 import { diagnoseRow, type RowDiagnosis } from './diagnoseRow.ts';
+import { NOT_BY_HEAT, unreadText } from './unreadText.ts';
 
 /** Takes the last round that came out bad. */
 export const LAST_BAD = 'last';

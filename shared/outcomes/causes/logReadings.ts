@@ -1,6 +1,6 @@
 import { POUR_LOG, TEAR_KEYS, type TEAR_TESTS } from '../../book/tables/pourLog.ts';
 import type { PourLogRecord } from '../../book/tables.ts';
-import { GAP_KEYS, POUR_KEYS } from '../../log/formFields.ts';
+import { GAP_KEYS, POUR_KEYS } from '../../log/formColumn.ts';
 
 export type TearTest = Exclude<(typeof TEAR_TESTS)[number], 'not tested'>;
 

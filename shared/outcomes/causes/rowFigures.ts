@@ -3,11 +3,11 @@ import type { PourLogRecord } from '../../book/tables.ts';
 import type { SolvedLayer } from '../../heat/solver/solvedLayer.ts';
 import { plateOutcome } from '../../plan/computePlan.ts';
 import { findOrder } from '../../plan/facts/findOrder.ts';
-import { hardStop } from '../../plan/facts/materialLimits.ts';
+import { hardStop } from '../../plan/facts/hardStop.ts';
 import { topTargetOf } from '../../plan/heat/plateHeat.ts';
-import type { OrderPlan } from '../../plan/plan.ts';
 import { planRow } from '../../plan/planOrder.ts';
-import { loadingWarnings } from '../../plan/warnings/materialWarnings.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
+import { loadingWarnings } from '../../plan/warnings/loadingWarnings.ts';
 import { loggedOrder } from './loggedFacts.ts';
 import { type LogReadings, logReadings, type TearTest } from './logReadings.ts';
 import type { JointFigures, LayerFigures, RunFigures } from './runFigures.ts';
@@ -75,12 +75,12 @@ function jointsOf(
   { gaps, tears, wholeTear }: LogReadings,
   solved: readonly SolvedLayer[],
 ): readonly JointFigures[] {
-  return solved.flatMap(({ seam, earliest, latest, surfaceNeeded }, joint) => {
-    const [below, above] = [layers[joint], layers[joint + 1]];
-    const gap = gaps[joint];
-    if (!seam || !below || !above || gap === undefined) return [];
+  return solved.flatMap(({ joint, earliest, latest, surfaceNeeded }, place) => {
+    const [below, above] = [layers[place], layers[place + 1]];
+    const gap = gaps[place];
+    if (!joint || !below || !above || gap === undefined) return [];
     const tear: TearTest | undefined =
-      tears[joint] ?? (wholeTear === 'tears through' ? wholeTear : undefined);
+      tears[place] ?? (wholeTear === 'tears through' ? wholeTear : undefined);
     return [
       {
         below: below.layer,
@@ -91,9 +91,9 @@ function jointsOf(
         ...(above.window && above.window.kind !== 'none'
           ? { plannedEarliest: above.window.earliest }
           : {}),
-        surface: seam.surfaceBefore,
+        surface: joint.surfaceBefore,
         surfaceNeeded,
-        contactTemperature: seam.contactTemperature,
+        contactTemperature: joint.contactTemperature,
         ...(tear === undefined ? {} : { tear }),
       },
     ];

@@ -6,7 +6,7 @@ import { usualFigures } from '../../plan/heat/heatFigures.ts';
 import { layerHeat } from '../../plan/heat/layerHeat.ts';
 import { fillingOf } from '../../plan/heat/planRound.ts';
 import type { LogReadings } from './logReadings.ts';
-import { moldClimb } from './moldClimb.ts';
+import { moldTopRise } from './moldTopRise.ts';
 
 /**
  * The layers of a logged round from the layer solver, poured as the row says: its mold top, cups and gaps, the shop's usual
@@ -35,7 +35,7 @@ export function runHeat(
   return layerHeat(
     { ...filling, layers },
     {
-      course: moldClimb(plateOutcome(index, facts).climb, moldTop),
+      course: moldTopRise(plateOutcome(index, facts).climb, moldTop),
       figures: usualFigures(facts.plate, index.book.shop),
       pouredAt,
       effort: 'exact',

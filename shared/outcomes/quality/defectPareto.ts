@@ -1,5 +1,5 @@
 import { DEFECT_KEYS, POUR_LOG } from '../../book/tables/pourLog.ts';
-import { type Counted, pareto } from '../../quality/charts/pareto.ts';
+import { type CountedKind, pareto } from '../../quality/charts/pareto.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 
 const NOT_NAMED = 'Not named';
@@ -14,7 +14,7 @@ export function defectPareto(
 }
 
 /** Pieces by defect, in the order of the log's columns. */
-function countedDefects(rounds: readonly LoggedRound[]): readonly Counted[] {
+function countedDefects(rounds: readonly LoggedRound[]): readonly CountedKind[] {
   const kinds = DEFECT_KEYS.map((key) => ({
     name: POUR_LOG.columns[key].heading,
     count: rounds.reduce((sum, { defects }) => sum + (defects[key] ?? 0), 0),

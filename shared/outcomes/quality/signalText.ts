@@ -1,4 +1,4 @@
-import type { RuleKey, Signal } from '../../quality/charts/runRules.ts';
+import type { RuleKey, Signal } from '../../quality/charts/runSignals.ts';
 
 /** Each rule in a few words. */
 const RULES: Readonly<Record<RuleKey, string>> = {

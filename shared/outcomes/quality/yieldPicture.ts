@@ -1,7 +1,7 @@
 import type { Shop } from '../../book/settings/settings.ts';
 import { boilingPoint } from '../../heat/boilingPoint.ts';
 import { type YieldCurve, yieldCurve } from '../../quality/charts/yieldCurve.ts';
-import { formatFixed } from '../../units/format.ts';
+import { formatFixed } from '../../units/formatPlain.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import type { LoggedRound } from './loggedRounds.ts';
 

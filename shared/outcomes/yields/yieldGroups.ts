@@ -1,9 +1,9 @@
 import type { Book } from '../../book/book.ts';
 import { currentLogRows } from '../../book/currentLogRows.ts';
 import type { PourLogRecord } from '../../book/tables.ts';
-import { GAP_KEYS, POUR_KEYS } from '../../log/formFields.ts';
-import { fromEngine } from '../../units/convert.ts';
+import { GAP_KEYS, POUR_KEYS } from '../../log/formColumn.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 
 /** What the log may be sorted by. */

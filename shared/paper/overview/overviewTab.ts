@@ -1,16 +1,16 @@
-import { CURRENCIES } from '../../book/currency.ts';
-import { addCapacity } from './capacitySection.ts';
-import { addExcise, addMonths, addReceivable } from './moneySections.ts';
+import { CURRENCIES } from '../../book/currencies.ts';
+import { addCapacity } from './addCapacity.ts';
+import { addExcise, addMonths, addReceivable } from './addMonths.ts';
+import { addOrders, addStock, addYields } from './addOrders.ts';
+import { addWide, type OverviewDraft } from './addOverviewTable.ts';
+import { addQuality } from './addQuality.ts';
 import type { Overview } from './overview.ts';
-import { addQuality } from './qualitySections.ts';
-import { addOrders, addStock, addYields } from './shopSections.ts';
-import { addWide, type TabDraft } from './tabDraft.ts';
-import { OVERVIEW_WIDTHS, type OverviewTab } from './tabTypes.ts';
+import { OVERVIEW_WIDTHS, type OverviewTab } from './overviewTypes.ts';
 
 /** The overview as cells and charts of a sheet; amounts are numbers in the workbook's currency, which is named once. */
 export function overviewTab(overview: Overview): OverviewTab {
   const { shopName, day, books } = overview;
-  const draft: TabDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
+  const draft: OverviewDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
   addWide(draft, shopName === '' ? 'Overview' : `Overview: ${shopName}`, 'title');
   addWide(
     draft,

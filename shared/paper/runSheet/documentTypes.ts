@@ -1,4 +1,4 @@
-import type { Picture } from '../../pictures/pictures.ts';
+import type { Picture } from '../../pictures/pictureTypes.ts';
 
 /** A place on the sheet: something to read, to tick, or to write on. */
 export type SheetCell =

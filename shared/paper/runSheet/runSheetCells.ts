@@ -1,13 +1,13 @@
 import { pictureText } from '../../pictures/pictureText.ts';
 import type { RunSheetDocument, SheetBlock } from './documentTypes.ts';
-import { addChecklists, addFacts, addLine, addTable } from './tab/tabBlocks.ts';
-import { type RunSheetCells, TAB_WIDTHS, type TabDraft } from './tab/tabTypes.ts';
+import { addChecklists, addFacts, addLine, addTableBlock } from './tab/addTableBlock.ts';
+import { type RunSheetCells, type RunSheetDraft, TAB_WIDTHS } from './tab/tabTypes.ts';
 
 type Checklist = Extract<SheetBlock, { readonly kind: 'checklist' }>;
 
 /** The run sheet laid out as cells for the *Run sheet* tab: the same document as the printed page, boxes to tick on a tablet. */
 export function runSheetCells(document: RunSheetDocument): RunSheetCells {
-  const draft: TabDraft = { rows: [], merges: [], frames: [], ticks: [] };
+  const draft: RunSheetDraft = { rows: [], merges: [], frames: [], ticks: [] };
   const { shopName, title } = document;
   addLine(draft, shopName === '' ? title : `${shopName} – ${title}`, 'title');
   addFacts(draft, document.header);
@@ -20,7 +20,7 @@ export function runSheetCells(document: RunSheetDocument): RunSheetCells {
   return { columnWidths: TAB_WIDTHS, ...draft };
 }
 
-function addBlock(draft: TabDraft, block: SheetBlock): void {
+function addBlock(draft: RunSheetDraft, block: SheetBlock): void {
   switch (block.kind) {
     case 'facts':
       addFacts(draft, block.facts);
@@ -32,7 +32,7 @@ function addBlock(draft: TabDraft, block: SheetBlock): void {
       addLine(draft, pictureText(block.picture), 'small');
       return;
     case 'table':
-      addTable(draft, block);
+      addTableBlock(draft, block);
       return;
     case 'checklist':
       return;

@@ -1,11 +1,11 @@
-import type { OrderPlan } from '../../plan/plan.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import type { RunIdentity, RunSheetDocument, SheetFact, SheetSection } from './documentTypes.ts';
 import { text, write } from './documentTypes.ts';
-import { cautionsSection } from './sections/cautions.ts';
+import { cautionsSection } from './sections/cautionsSection.ts';
 import { checklistsSection } from './sections/checklistsSection.ts';
 import { cupsSection } from './sections/cupsSection.ts';
 import { layersSection } from './sections/layersSection.ts';
-import { outcomeSection, signOffSection } from './sections/outcomeSections.ts';
+import { outcomeSection, signOffSection } from './sections/outcomeSection.ts';
 import { picturesSection } from './sections/picturesSection.ts';
 import { plateSection } from './sections/plateSection.ts';
 

@@ -1,4 +1,4 @@
-import type { BondPictured } from '../../trials/trialPictures.ts';
+import type { BondPictured } from '../../trials/trialPictureTypes.ts';
 import { countText, listText, temperatureText } from '../../words/quantityText.ts';
 
 const TEARS = ['tears through', 'tears in part', 'peels clean'] as const;

@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, segment, words } from '../../elements/svg.ts';
+import { FONT, segment, words } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
 import type { Edges } from './plotFrame.ts';
 

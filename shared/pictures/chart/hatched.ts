@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, type Point, pixels, shape } from '../../elements/svg.ts';
+import { GRAY, type Point, pixels, shape } from '../../elements/shape.ts';
 
 /** Between hatch lines, along the upper edge [px]. */
 const STEP = 6;

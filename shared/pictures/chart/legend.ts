@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/svg.ts';
+import { FONT, words } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
 
 /** A swatch 24 px wide around a middle line, and what it means. */

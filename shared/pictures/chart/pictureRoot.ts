@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { shape } from '../../elements/svg.ts';
-import type { Picture } from '../pictures.ts';
+import { shape } from '../../elements/shape.ts';
 import { pictureText, pictureTitle } from '../pictureText.ts';
+import type { Picture } from '../pictureTypes.ts';
 
 /** How large a picture is drawn [px]. */
 export interface PictureSize {

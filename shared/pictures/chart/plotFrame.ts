@@ -1,7 +1,7 @@
 import { extent, tickStep, ticks } from 'd3-array';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
-import { formatFixed } from '../../units/format.ts';
+import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { formatFixed } from '../../units/formatPlain.ts';
 import { linearScale, type Scale } from './linearScale.ts';
 
 /** Edges of the plot within the picture [px]. */

@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT } from '../../elements/svg.ts';
+import { FONT } from '../../elements/shape.ts';
 import { type EventLine, eventsHeight } from './eventLines.ts';
 import { textWidth } from './fitText.ts';
 import { type LegendItem, legend } from './legend.ts';

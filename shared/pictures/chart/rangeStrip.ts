@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, shape, words } from '../../elements/svg.ts';
+import { FONT, GRAY, segment, shape, words } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import type { ChartUnit } from './chartScales.ts';
+import type { ChartUnit } from './chartUnit.ts';
 import type { Scale } from './linearScale.ts';
 import { type Edges, niceAxis, plotFrame } from './plotFrame.ts';
 

@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/svg.ts';
+import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { type ChartUnit, chartUnit } from '../chart/chartScales.ts';
+import { type ChartUnit, chartUnit } from '../chart/chartUnit.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale, type Scale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';

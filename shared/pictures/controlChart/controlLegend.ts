@@ -1,4 +1,4 @@
-import { GRAY, segment } from '../../elements/svg.ts';
+import { GRAY, segment } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { quantityText, shareText } from '../../words/quantityText.ts';
 import type { LegendItem } from '../chart/legend.ts';

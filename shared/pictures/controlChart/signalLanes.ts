@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, segment, shape, words } from '../../elements/svg.ts';
+import { FONT, GRAY, type Point, segment, shape, words } from '../../elements/shape.ts';
 import type { ChartSignal } from '../../outcomes/quality/controlChart.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
 

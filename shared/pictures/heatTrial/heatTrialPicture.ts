@@ -1,9 +1,9 @@
 import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, segment, shape } from '../../elements/svg.ts';
-import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
-import { fromEngine } from '../../units/convert.ts';
+import { GRAY, segment, shape } from '../../elements/shape.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
 import { MEASURES } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { temperatureText } from '../../words/quantityText.ts';
 import { type EndLabel, endLabels } from '../chart/endLabels.ts';

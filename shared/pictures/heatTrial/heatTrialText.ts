@@ -1,4 +1,4 @@
-import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
 import {
   countText,
   durationText,

@@ -1,8 +1,8 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import type { Point } from '../../elements/svg.ts';
+import type { Point } from '../../elements/shape.ts';
 import type { HeatDetail } from '../../plan/uncertainty/heatDetail.ts';
 import type { LegendItem } from '../chart/legend.ts';
-import { mark } from '../chart/marks.ts';
+import { mark } from '../chart/mark.ts';
 
 type Readings = HeatDetail['readings'];
 

@@ -1,10 +1,10 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
-import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
-import { fromEngine } from '../../units/convert.ts';
+import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
 import { MEASURES } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
-import { mark } from '../chart/marks.ts';
+import { mark } from '../chart/mark.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { trialResiduals } from './trialResiduals.ts';
 

@@ -1,4 +1,4 @@
-import type { HeatTrialPictured } from '../../trials/trialPictures.ts';
+import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
 
 /** Reading less curve, the curve straight between its points [K]; left out where the curve does not reach. */
 export function trialResiduals({ curve, readings }: HeatTrialPictured) {

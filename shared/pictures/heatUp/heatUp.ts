@@ -1,4 +1,4 @@
-import type { OrderPlan } from '../../plan/plan.ts';
+import type { OrderPlan } from '../../plan/planTypes.ts';
 import type { Band, HeatDetail } from '../../plan/uncertainty/heatDetail.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 

@@ -1,8 +1,8 @@
 import { area, line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, segment, shape } from '../../elements/svg.ts';
-import { fromEngine } from '../../units/convert.ts';
+import { GRAY, segment, shape } from '../../elements/shape.ts';
 import { MEASURES } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { type EndLabel, endLabels } from '../chart/endLabels.ts';
 import { eventLines } from '../chart/eventLines.ts';
@@ -12,7 +12,7 @@ import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
 import { readingLegend, readingMarks } from '../heatTrial/readingMarks.ts';
 import type { HeatUp } from './heatUp.ts';
-import { eventsOf, hotBar, labelsOf, legendOf, type Target } from './heatUpLabels.ts';
+import { eventsOf, hotBar, labelsOf, legendOf, type Target } from './hotBar.ts';
 
 type Course = HeatUp['course'];
 

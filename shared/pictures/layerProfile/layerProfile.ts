@@ -1,4 +1,4 @@
-import type { LayerPlan, OrderPlan } from '../../plan/plan.ts';
+import type { LayerPlan, OrderPlan } from '../../plan/planTypes.ts';
 import type { Band, HeatDetail } from '../../plan/uncertainty/heatDetail.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 
@@ -9,7 +9,7 @@ export interface LayerProfile {
   /** Names of the layers, bottom first */
   readonly names: readonly string[];
   readonly profiles: HeatDetail['profiles'];
-  readonly seams: HeatDetail['seams'];
+  readonly jointHeights: HeatDetail['jointHeights'];
   /** Where a layer meets the one below as it lands: height [m], contact temperature [degC] */
   readonly joints: readonly Joint[];
   readonly setTemperature: number;
@@ -34,17 +34,17 @@ export function layerProfileOf(
   }: { readonly setTemperature: number; readonly bondTemperature: number },
 ): LayerProfile | undefined {
   if (detail === undefined || detail.profiles.length === 0) return undefined;
-  const { profiles, seams } = detail;
+  const { profiles, jointHeights } = detail;
   return {
     kind: 'layer-profile',
     system,
     names: layers.map(nameOf),
     profiles,
-    seams,
+    jointHeights,
     joints: layers.flatMap((layer, index) => {
-      const height = seams[index - 1];
-      if (layer.seam === undefined || height === undefined) return [];
-      const { contactTemperature: contact, verdict } = layer.seam;
+      const height = jointHeights[index - 1];
+      if (layer.joint === undefined || height === undefined) return [];
+      const { contactTemperature: contact, verdict } = layer.joint;
       const band = detail.layers[index]?.contact;
       return [
         { name: nameOf(layer), height, contact, verdict, ...(band === undefined ? {} : { band }) },

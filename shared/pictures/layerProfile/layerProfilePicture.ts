@@ -1,18 +1,18 @@
 import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, segment, shape } from '../../elements/svg.ts';
-import { fromEngine } from '../../units/convert.ts';
+import { GRAY, segment, shape } from '../../elements/shape.ts';
 import { MEASURES } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { endLabels } from '../chart/endLabels.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { Scale } from '../chart/linearScale.ts';
-import { mark } from '../chart/marks.ts';
+import { mark } from '../chart/mark.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
+import { layerLabels, limitLines, profileLegend, profileLine } from './layerLabels.ts';
 import type { LayerProfile } from './layerProfile.ts';
-import { layerLabels, limitLines, profileLegend, profileLine } from './layerProfileLabels.ts';
 
 /** Temperature through the stack, mold face below, open face on top, at a few moments of the round. */
 export function layerProfilePicture(profile: LayerProfile, size: PictureSize): PlainElement {
@@ -26,7 +26,7 @@ export function layerProfilePicture(profile: LayerProfile, size: PictureSize): P
   return pictureRoot(profile, size, [
     ...key,
     ...drawn,
-    ...profile.seams.map((up) =>
+    ...profile.jointHeights.map((up) =>
       segment([edges.left, y(up)], [edges.right, y(up)], { 'stroke-width': 1.4 }),
     ),
     ...eventLines(
@@ -45,7 +45,7 @@ export function layerProfilePicture(profile: LayerProfile, size: PictureSize): P
 }
 
 /** Scales from degC and from m, with their axes in the shop's units. */
-function axesOf({ profiles, seams, joints, system, ...limits }: LayerProfile, edges: Edges) {
+function axesOf({ profiles, jointHeights, joints, system, ...limits }: LayerProfile, edges: Edges) {
   const unit = MEASURES.temperature[system];
   const height = MEASURES.length[system];
   const shown = [
@@ -58,7 +58,7 @@ function axesOf({ profiles, seams, joints, system, ...limits }: LayerProfile, ed
     limits.setTemperature,
     limits.bondTemperature,
   ];
-  const heights = [0, ...seams, ...profiles.flatMap((one) => one.heights)];
+  const heights = [0, ...jointHeights, ...profiles.flatMap((one) => one.heights)];
   const { left, right, top, bottom } = edges;
   const frame = plotFrame(
     edges,

@@ -1,4 +1,4 @@
-import type { LayerPlan, LayerRun, LayerWindow, OrderPlan } from '../../plan/plan.ts';
+import type { LayerPlan, LayerRun, LayerWindow, OrderPlan } from '../../plan/planTypes.ts';
 import type { Band, LayerBands } from '../../plan/uncertainty/heatDetail.ts';
 
 /** One layer of a round [s]. */

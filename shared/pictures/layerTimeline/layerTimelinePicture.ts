@@ -1,12 +1,12 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/svg.ts';
+import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
 import { stopwatchText } from '../../words/quantityText.ts';
 import { clockTicks } from '../chart/clockTicks.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
-import { openTimeText, rowWords, widest, windowWords } from './timelineLabels.ts';
+import { openTimeText, rowTexts, widest, windowLineText } from './rowTexts.ts';
 import { timelineLegend } from './timelineLegend.ts';
 import { timelineRow } from './timelineRow.ts';
 import { timelineSpan } from './timelineSpan.ts';
@@ -34,7 +34,7 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
     const top = rowTop(index);
     return [
       ...timelineRow(layer, layers[index - 1], { x, right, top, bottom: top + ROW }),
-      ...rowWords(layer, { left, right, top, width }),
+      ...rowTexts(layer, { left, right, top, width }),
     ];
   });
   const middle = { anchor: 'middle', size: FONT.small } as const;
@@ -52,6 +52,6 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
 function sidesOf({ layers }: LayerTimeline, width: number) {
   const most = width * 0.28;
   const names = layers.flatMap((layer) => [layer.name, openTimeText(layer)]);
-  const behind = width < NARROW ? 0 : Math.min(most, 22 + widest(layers.map(windowWords)));
+  const behind = width < NARROW ? 0 : Math.min(most, 22 + widest(layers.map(windowLineText)));
   return { left: Math.min(most, 12 + widest(names)), right: width - Math.max(20, behind) };
 }

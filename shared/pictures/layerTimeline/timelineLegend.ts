@@ -1,4 +1,4 @@
-import { GRAY, outline, segment, shape } from '../../elements/svg.ts';
+import { GRAY, outline, segment, shape } from '../../elements/shape.ts';
 import { hatched } from '../chart/hatched.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import { followOf, type LayerTimeline } from './layerTimeline.ts';

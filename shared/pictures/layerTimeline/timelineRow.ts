@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, outline, type Point, segment } from '../../elements/svg.ts';
+import { GRAY, outline, type Point, segment } from '../../elements/shape.ts';
 import { hatched, type Strip } from '../chart/hatched.ts';
 import type { Scale } from '../chart/linearScale.ts';
 import { type Follow, followOf, type TimelineLayer } from './layerTimeline.ts';

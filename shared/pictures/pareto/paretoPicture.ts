@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/svg.ts';
+import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/shape.ts';
 import type { DefectPareto } from '../../outcomes/quality/defectPareto.ts';
-import { formatPlain } from '../../units/format.ts';
+import { formatPlain } from '../../units/formatPlain.ts';
 import { fitText } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';

@@ -1,8 +1,8 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, outline, words } from '../../elements/svg.ts';
+import { FONT, GRAY, outline, words } from '../../elements/shape.ts';
 import { textWidth } from '../chart/fitText.ts';
 import { barLanes } from './barLanes.ts';
-import { type DayColumn, momentAt } from './dayScale.ts';
+import { type DayColumn, momentAt } from './dayColumns.ts';
 import type { Timetable, TimetableOrder } from './timetable.ts';
 
 const LANE = 17;

@@ -1,15 +1,15 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, shape, words } from '../../elements/svg.ts';
+import { FONT, GRAY, segment, shape, words } from '../../elements/shape.ts';
 import { fitText } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
-import { widest } from '../layerTimeline/timelineLabels.ts';
-import { filledBar } from './barFill.ts';
-import { type DayColumn, dayColumns, momentAt } from './dayScale.ts';
+import { widest } from '../layerTimeline/rowTexts.ts';
+import { type DayColumn, dayColumns, momentAt } from './dayColumns.ts';
 import { dueRow } from './dueRow.ts';
+import { filledBar } from './filledBar.ts';
+import { hourTicks } from './hourTicks.ts';
+import { rowBars } from './rowBars.ts';
 import type { Timetable, TimetableRow } from './timetable.ts';
-import { rowBars } from './timetableBars.ts';
-import { hourTicks } from './timetableTicks.ts';
 
 /** Heights of a group's name, of the days' names and of the hours below [px]. */
 const GROUP = 18;

@@ -1,4 +1,4 @@
-import { formatClock } from '../../book/reading/clock.ts';
+import { formatClock } from '../../book/reading/parseClock.ts';
 import { listText } from '../../words/quantityText.ts';
 import type { Timetable, TimetableDay, TimetableOrder, TimetableRow } from './timetable.ts';
 

@@ -1,9 +1,9 @@
 import { area, line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, segment, shape } from '../../elements/svg.ts';
+import { GRAY, segment, shape } from '../../elements/shape.ts';
 import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
-import { fromEngine } from '../../units/convert.ts';
 import { MEASURES } from '../../units/measures.ts';
+import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { shareText, temperatureText } from '../../words/quantityText.ts';
 import { eventLines } from '../chart/eventLines.ts';

@@ -1,7 +1,7 @@
 import type { LayerBatch } from '../../batch/layerBatch.ts';
 import { type WholeDropBatch, wholeDropBatch } from '../../batch/wholeDropBatch.ts';
 import type { Shop } from '../../book/settings/settings.ts';
-import { toEngine } from '../../units/convert.ts';
+import { toEngine } from '../../units/toEngine.ts';
 import {
   countText,
   deviationText,

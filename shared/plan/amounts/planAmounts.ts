@@ -4,9 +4,9 @@ import type { Missing } from '../../book/missingCells.ts';
 import type { Shop } from '../../book/settings/settings.ts';
 import { contradictingSettings } from '../facts/contradictingSettings.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
-import { cookLimit, hardStop } from '../facts/materialLimits.ts';
+import { cookLimit, hardStop } from '../facts/hardStop.ts';
 import { type PlannedCup, planCup } from '../heat/planCup.ts';
-import type { OrderPlan, PiecesPlan } from '../plan.ts';
+import type { OrderPlan, PiecesPlan } from '../planTypes.ts';
 import { type PlannedLayer, planLayers } from './planLayers.ts';
 import { planPieces } from './planPieces.ts';
 

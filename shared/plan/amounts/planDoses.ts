@@ -6,7 +6,7 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import { countText, deviationText, gramsText } from '../../words/quantityText.ts';
 import type { DoseFacts } from '../facts/findDoses.ts';
-import type { DosePlan } from '../plan.ts';
+import type { DosePlan } from '../planTypes.ts';
 import { type FullerCup, fullerCup } from './fullerCup.ts';
 import { type SizedDose, sizedDose } from './sizedDose.ts';
 

@@ -2,7 +2,7 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { PlateOutcome } from '../heat/planPlate.ts';
 import { topTargetOf } from '../heat/plateHeat.ts';
-import type { LayerPlan } from '../plan.ts';
+import type { LayerPlan } from '../planTypes.ts';
 import type { RunEnergy } from './runEnergy.ts';
 
 interface EnergyFacts {

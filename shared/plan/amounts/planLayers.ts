@@ -4,7 +4,7 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import type { LayerTimes } from '../heat/planTimes.ts';
-import type { LayerPlan, PiecesPlan } from '../plan.ts';
+import type { LayerPlan, PiecesPlan } from '../planTypes.ts';
 import { planDoses } from './planDoses.ts';
 
 export interface PlannedLayer {

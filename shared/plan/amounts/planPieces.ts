@@ -3,7 +3,7 @@ import { meanYield, yieldBelief } from '../../batch/yieldBelief.ts';
 import { type BookIndex, type Evidence, nameKey, remember } from '../../book/bookIndex.ts';
 import { type YieldPrior, yieldPrior } from '../../quality/yields/yieldPrior.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
-import type { PiecesPlan } from '../plan.ts';
+import type { PiecesPlan } from '../planTypes.ts';
 
 export type PlannedPieces =
   | { readonly kind: 'pieces'; readonly pieces: PiecesPlan; readonly evidence: Evidence }

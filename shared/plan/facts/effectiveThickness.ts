@@ -1,9 +1,9 @@
-import { PROFILES, type Profile } from '../../batch/fillShare.ts';
+import { type CavityProfile, PROFILES } from '../../batch/fillShare.ts';
 import { requireChoice } from '../../errors/requireChoice.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
 
 export interface CavitySection {
-  readonly profile: Profile;
+  readonly profile: CavityProfile;
   /** Across the widest part [m], > 0. */
   readonly width: number;
   /** Deepest part [m], > 0. */

@@ -1,4 +1,4 @@
-import type { Profile } from '../../batch/fillShare.ts';
+import type { CavityProfile } from '../../batch/fillShare.ts';
 import type { MoldRow } from '../../book/bookIndex.ts';
 import { addMissing, type MissingCells, need, optional } from '../../book/missingCells.ts';
 import { TABLES } from '../../book/tables.ts';
@@ -13,7 +13,7 @@ export interface MoldFacts {
   readonly content:
     | { readonly kind: 'volume'; readonly volume: number }
     | { readonly kind: 'weight'; readonly weight: number };
-  readonly profile: Profile;
+  readonly profile: CavityProfile;
   readonly cavityWidth: number;
   readonly cavityDepth: number;
   readonly cavityLength: number | undefined;

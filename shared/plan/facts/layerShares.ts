@@ -1,5 +1,5 @@
 import { fillMark } from '../../batch/fillMark.ts';
-import { type Profile, sharesFromMarks } from '../../batch/fillShare.ts';
+import { type CavityProfile, sharesFromMarks } from '../../batch/fillShare.ts';
 import { addMissing, type MissingCells } from '../../book/missingCells.ts';
 import { shareText } from '../../words/quantityText.ts';
 import type { MoldFacts } from './findMold.ts';
@@ -45,7 +45,7 @@ export function layerShares(
 
 function fromShares(
   gaps: MissingCells,
-  profile: Profile,
+  profile: CavityProfile,
   pattern: string,
   layers: readonly LayerFacts[],
   shares: readonly number[],
@@ -70,7 +70,7 @@ function fromShares(
 
 function fromMarks(
   gaps: MissingCells,
-  profile: Profile,
+  profile: CavityProfile,
   pattern: string,
   layers: readonly LayerFacts[],
   marks: readonly number[],

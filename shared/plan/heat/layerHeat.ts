@@ -2,7 +2,7 @@ import { cavityShapeFactor } from '../../heat/cavityShapeFactor.ts';
 import { layerContactTemperature } from '../../heat/contactTemperature.ts';
 import type { LayerStack, Pour, Resolution } from '../../heat/solver/layerStack.ts';
 import type { MoldCourse } from '../../heat/solver/moldCourse.ts';
-import { secondsAbove } from '../../heat/solver/seam.ts';
+import { secondsAbove } from '../../heat/solver/secondsAbove.ts';
 import type { SolvedLayer } from '../../heat/solver/solvedLayer.ts';
 import { type SolvedStack, solveLayers } from '../../heat/solver/solveLayers.ts';
 import {
@@ -60,7 +60,7 @@ export function layerHeat(
 }
 
 /** Thickness of each layer of the slab that an open cavity cools like, bottom first [m]. */
-export function layerThicknesses({ mold, layers, fills }: Filling): readonly number[] {
+export function cavityThicknesses({ mold, layers, fills }: Filling): readonly number[] {
   const section = sectionOf(mold);
   const depths = fills.map(({ mark }) => effectiveThickness(section, mark));
   const whole = depths[layers.length - 1] ?? 0;
@@ -108,7 +108,7 @@ function openStack(
 ): Pick<LayerStack, 'pours' | 'followingPour' | 'profileTimes'> {
   const { mold, layers, fills } = filling;
   const section = sectionOf(mold);
-  const thicknesses = layerThicknesses(filling);
+  const thicknesses = cavityThicknesses(filling);
   const pours = pouredAt.flatMap((time, index): Pour[] => {
     const layer = layers[index];
     const thickness = thicknesses[index];
@@ -158,15 +158,15 @@ function uprightLayers({ mold, layers }: Filling, run: LayerHeatRun): readonly S
     const surfaceBefore = atNext[atNext.length - 1];
     if (next === undefined || above === undefined || surfaceBefore === undefined) return solved;
     const contact = layerContactTemperature(surfaceBefore, landing(above, figures));
-    // The middle of a seam across the section cools like a section poured at the contact temperature.
+    // The middle of a joint across the section cools like a section poured at the contact temperature.
     const [after] = alone({ ...plastic, time: next, temperature: contact }, {}).layers;
     const { bondTemperature } = figures;
-    const seam = {
+    const joint = {
       surfaceBefore,
       contactTemperature: contact,
       secondsAboveBond: secondsAbove(after?.readings ?? [], bondTemperature),
       verdict: contact >= bondTemperature ? ('bonds' as const) : ('peels' as const),
     };
-    return solved.map((one) => ({ ...one, seam }));
+    return solved.map((one) => ({ ...one, joint }));
   });
 }

@@ -6,7 +6,7 @@ import { type MicrowavePlan, microwaveTime } from '../../heat/microwaveTime.ts';
 import { DEFAULTS } from '../../material/defaults.ts';
 import type { PlannedLayer } from '../amounts/planLayers.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
-import type { OrderPlan, PiecesPlan } from '../plan.ts';
+import type { OrderPlan, PiecesPlan } from '../planTypes.ts';
 
 /** One microwave burst and the rest after it, for stirring and reading [s]. Common practice, no source. */
 const BURST = 30;

@@ -2,11 +2,11 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { boilingPoint } from '../../heat/boilingPoint.ts';
 import type { MoldFacts } from '../facts/findMold.ts';
 import type { PlateFacts } from '../facts/findPlate.ts';
-import type { PlatePlan } from '../plan.ts';
+import type { PlatePlan } from '../planTypes.ts';
 import { type HeatFigures, usualFigures } from './heatFigures.ts';
 import { type PlateHeat, plateHeat, topTargetOf } from './plateHeat.ts';
 import { plateSettingFor } from './plateSettingFor.ts';
-import { tooCool } from './tooCool.ts';
+import { unreachableTarget } from './unreachableTarget.ts';
 
 /** What the plate does to the mold, before clock times. */
 export type PlateOutcome = Pick<PlateHeat, 'climb' | 'samples' | 'energy'> & {
@@ -34,7 +34,7 @@ export function planPlate(
   const heat = plateHeat(mold, plate, shop, { ...set, setting, effort: 'exact' });
   const { plateau, heatUp, lidOff, energy, climb, samples } = heat;
   if (heatUp === undefined) {
-    const because = tooCool(mold, plate, shop, { ...set, setting });
+    const because = unreachableTarget(mold, plate, shop, { ...set, setting });
     return { kind: 'unreachable', because, setting, top: plateau, climb, samples };
   }
   const target = topTargetOf(shop);

@@ -10,11 +10,11 @@ import type { MoldCourse } from '../../heat/solver/moldCourse.ts';
 import type { SolvedLayer } from '../../heat/solver/solvedLayer.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { durationText, rounded, temperatureText } from '../../words/quantityText.ts';
-import type { LayerPlan, LayerWindow } from '../plan.ts';
+import type { LayerPlan, LayerWindow } from '../planTypes.ts';
 import type { HeatFigures } from './heatFigures.ts';
 import { type Filling, FOLLOWED, layerHeat } from './layerHeat.ts';
 
-export type LayerTimes = Pick<LayerPlan, 'openTime' | 'window' | 'seam' | 'run'>;
+export type LayerTimes = Pick<LayerPlan, 'openTime' | 'window' | 'joint' | 'run'>;
 
 /** What the times of a round follow from. */
 export interface TimedRound {
@@ -49,8 +49,13 @@ export function planTimes(
     firstAt += gap?.start ?? 0;
     const wait = gap && { wait: { shortest: gap.shortest, longest: gap.longest } };
     const window = below && { window: windowOn(below, round.figures, system) };
-    const seam = below?.seam && { seam: seamOf(below.seam) };
-    return { run: { ...runOf(pass, firstAt), ...wait }, openTime: openOf(own), ...window, ...seam };
+    const joint = below?.joint && { joint: jointOf(below.joint) };
+    return {
+      run: { ...runOf(pass, firstAt), ...wait },
+      openTime: openOf(own),
+      ...window,
+      ...joint,
+    };
   });
 }
 
@@ -87,7 +92,11 @@ function runOf(pass: PourPass | undefined, firstAt: number): LayerPlan['run'] {
   return { firstAt, lastAt, passTime: passTime(pass), stops: stopsIn(pass) };
 }
 
-function seamOf({ contactTemperature, secondsAboveBond, verdict }: Required<SolvedLayer>['seam']) {
+function jointOf({
+  contactTemperature,
+  secondsAboveBond,
+  verdict,
+}: Required<SolvedLayer>['joint']) {
   return { contactTemperature, secondsAboveBond, verdict };
 }
 

@@ -1,8 +1,8 @@
 import type { Shop } from '../../book/settings/settings.ts';
 import { plateRun } from '../../heat/heatUp/plateRun.ts';
 import { plateUnder } from '../../heat/heatUp/steadyPlate.ts';
-import { fromEngine, toEngine } from '../../units/convert.ts';
 import { MEASURES, type UnitSystem } from '../../units/measures.ts';
+import { fromEngine, toEngine } from '../../units/toEngine.ts';
 import { rounded } from '../../words/quantityText.ts';
 import type { MoldFacts } from '../facts/findMold.ts';
 import type { PlateFacts } from '../facts/findPlate.ts';

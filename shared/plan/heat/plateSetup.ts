@@ -1,6 +1,6 @@
 import type { Shop } from '../../book/settings/settings.ts';
 import { airPressure } from '../../heat/airPressure.ts';
-import { faceCoefficient, type Room } from '../../heat/heatUp/faceLoss.ts';
+import { faceCoefficient, type Room } from '../../heat/heatUp/faceCoefficient.ts';
 import {
   type HeatingMold,
   LID_LOSS_SHARE,

@@ -1,4 +1,4 @@
-import { DRAFTS } from '../../heat/solver/drafts.ts';
+import { AIR_STATES } from '../../heat/solver/airStates.ts';
 import type { MoldCourse } from '../../heat/solver/moldCourse.ts';
 import type { Filling } from './layerHeat.ts';
 import { type LayerTimes, planTimes, type TimedRound } from './planTimes.ts';
@@ -45,7 +45,7 @@ export function windowRemedies(
   const cavities = mostCavities(quick, (passes) => mends({ passes }));
   if (cavities > 0) remedies.push({ kind: 'fewer cavities', cavities });
   const { localAirTemperature, surfaceCoefficient } = round.figures;
-  const { airTemperature, coefficient } = DRAFTS.sheltered;
+  const { airTemperature, coefficient } = AIR_STATES.sheltered;
   const covered = {
     ...round.figures,
     localAirTemperature: Math.max(localAirTemperature, airTemperature),

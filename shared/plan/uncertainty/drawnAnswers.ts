@@ -2,11 +2,11 @@ import type { Shop } from '../../book/settings/settings.ts';
 import { cupTimeInBand } from '../../heat/cupTimeInBand.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import type { LayerFacts } from '../facts/findPattern.ts';
+import { courseOf, type FixedRun } from '../heat/fixedRun.ts';
 import type { HeatFigures } from '../heat/heatFigures.ts';
 import { layerHeat } from '../heat/layerHeat.ts';
 import { fillingOf } from '../heat/planRound.ts';
 import { plateHeat } from '../heat/plateHeat.ts';
-import { courseOf, type SettledRun } from '../heat/settledRun.ts';
 import { type LayerAnswers, layerAnswers } from './layerAnswers.ts';
 
 /** What a plan would say with one set of drawn figures; +infinity for never, and for a cup that never leaves its band. */
@@ -19,7 +19,7 @@ export interface DrawnAnswers {
   readonly layers: readonly LayerAnswers[];
 }
 
-export interface DrawnRun extends SettledRun {
+export interface DrawnRun extends FixedRun {
   readonly figures: HeatFigures;
   /** Those of the plan itself */
   readonly usual: HeatFigures;
@@ -61,7 +61,7 @@ function withDrawnSet(layer: LayerFacts, { figures, usual }: DrawnRun): LayerFac
 }
 
 function timeOf(
-  { mass, hotVolume, pourTemperature }: SettledRun['cups'][number],
+  { mass, hotVolume, pourTemperature }: FixedRun['cups'][number],
   { roomTemperature }: Shop,
   { figures, lowestPour }: DrawnRun,
 ): number {

@@ -50,5 +50,5 @@ export interface HeatDetail {
     readonly temperatures: readonly number[];
   }[];
   /** Tops of the layers, bottom first [m] */
-  readonly seams: readonly number[];
+  readonly jointHeights: readonly number[];
 }

@@ -19,11 +19,11 @@ export function layerAnswers(solved: readonly SolvedLayer[]): readonly LayerAnsw
   });
 }
 
-function onBelow({ earliest, latest, seam }: SolvedLayer): LayerAnswers['onBelow'] & object {
+function onBelow({ earliest, latest, joint }: SolvedLayer): LayerAnswers['onBelow'] & object {
   return {
     earliest: seconds(earliest),
     latest: seconds(latest),
-    ...(seam && { contact: seam.contactTemperature }),
+    ...(joint && { contact: joint.contactTemperature }),
   };
 }
 

@@ -2,15 +2,15 @@ import type { BookIndex } from '../../book/bookIndex.ts';
 import { band } from '../../uncertainty/band.ts';
 import { quantile } from '../../uncertainty/quantile.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
+import { courseOf, fixedRun } from '../heat/fixedRun.ts';
 import { usualFigures } from '../heat/heatFigures.ts';
-import { FOLLOWED, layerHeat, layerThicknesses } from '../heat/layerHeat.ts';
+import { cavityThicknesses, FOLLOWED, layerHeat } from '../heat/layerHeat.ts';
 import { fillingOf } from '../heat/planRound.ts';
 import { plateHeat } from '../heat/plateHeat.ts';
-import { courseOf, settledRun } from '../heat/settledRun.ts';
-import type { OrderPlan } from '../plan.ts';
-import { drawFigures } from './drawFigures.ts';
+import type { OrderPlan } from '../planTypes.ts';
 import { type DrawnAnswers, drawnAnswers } from './drawnAnswers.ts';
 import type { HeatDetail, LayerBands } from './heatDetail.ts';
+import { sampledFigures } from './sampledFigures.ts';
 
 export interface DetailWanted {
   /** Whole, 2 to 2048 */
@@ -45,7 +45,7 @@ export function planDetail(
   { draws = DRAWS, seed, readings = [] }: DetailWanted,
 ): HeatDetail {
   const { shop } = index.book;
-  const run = settledRun(facts, plan, shop);
+  const run = fixedRun(facts, plan, shop);
   const filling = fillingOf(facts);
   const figures = usualFigures(facts.plate, shop);
   const usual = plateHeat(facts.mold, facts.plate, shop, {
@@ -54,7 +54,7 @@ export function planDetail(
     effort: 'exact',
   });
   const moments = usual.samples.map(({ seconds }) => seconds);
-  const drawn = drawFigures(facts.plate, shop, { draws, seed });
+  const drawn = sampledFigures(facts.plate, shop, { draws, seed });
   const answers = drawn.figures.map((one) =>
     drawnAnswers(facts, shop, { ...run, figures: one, usual: figures, moments }),
   );
@@ -82,7 +82,7 @@ export function planDetail(
     readings,
     layerCourses: layers.layers.map((layer) => layer.readings),
     profiles: layers.profiles,
-    seams: facts.mold.kind === 'open' ? heights(layerThicknesses(filling)) : [],
+    jointHeights: facts.mold.kind === 'open' ? heights(cavityThicknesses(filling)) : [],
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Shop } from '../../book/settings/settings.ts';
 import { countText, durationText, shareText, temperatureText } from '../../words/quantityText.ts';
 import type { CupPlan } from '../heat/planCup.ts';
-import type { LayerPlan, PiecesPlan, Warning } from '../plan.ts';
+import type { LayerPlan, PiecesPlan, Warning } from '../planTypes.ts';
 
 /** What the cups cannot keep up with. */
 export function cupWarnings(

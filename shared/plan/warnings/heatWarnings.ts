@@ -1,7 +1,7 @@
 import type { UnitSystem } from '../../units/measures.ts';
 import { durationText, shareText, temperatureText } from '../../words/quantityText.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
-import type { OrderPlan, Warning } from '../plan.ts';
+import type { OrderPlan, Warning } from '../planTypes.ts';
 
 /** A heat-up longer than this is better shortened than waited for [s]. */
 const LONG_HEAT_UP = 3600;

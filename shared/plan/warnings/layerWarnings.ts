@@ -3,7 +3,7 @@ import { countText, durationText, temperatureText, volumeText } from '../../word
 import { cavityOf } from '../amounts/planLayers.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import { isInTime, type WindowRemedy } from '../heat/windowRemedies.ts';
-import type { LayerPlan, Warning } from '../plan.ts';
+import type { LayerPlan, Warning } from '../planTypes.ts';
 
 /** Layers that some cavity gets too late, with what mends it; and a cavity that cannot hold what it is said to. */
 export function layerWarnings(

@@ -2,7 +2,7 @@ import type { Evidence } from '../../book/bookIndex.ts';
 import { countText, shareText } from '../../words/quantityText.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import { priorText } from '../piecesEvidenceText.ts';
-import type { PiecesPlan, Warning } from '../plan.ts';
+import type { PiecesPlan, Warning } from '../planTypes.ts';
 
 /** How much the number of pieces can be relied on. */
 export function pieceWarnings(

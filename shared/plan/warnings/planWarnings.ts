@@ -3,11 +3,11 @@ import { describeIn } from '../../errors/describeIn.ts';
 import type { OrderFacts } from '../facts/findOrder.ts';
 import type { CupPlan } from '../heat/planCup.ts';
 import type { WindowRemedy } from '../heat/windowRemedies.ts';
-import type { LayerPlan, OrderPlan, PiecesPlan, Warning } from '../plan.ts';
+import type { LayerPlan, OrderPlan, PiecesPlan, Warning } from '../planTypes.ts';
 import { cupWarnings } from './cupWarnings.ts';
 import { heatWarnings } from './heatWarnings.ts';
 import { layerWarnings } from './layerWarnings.ts';
-import { loadingWarnings, recipeWarnings } from './materialWarnings.ts';
+import { loadingWarnings, recipeWarnings } from './loadingWarnings.ts';
 import { pieceWarnings, timeWarnings } from './pieceWarnings.ts';
 
 /** What the warnings look at, once everything else is planned. */

@@ -2,7 +2,7 @@
 import { erfc } from 'jstat-esm';
 import { requireNumber } from '../../errors/requireNumber.ts';
 import type { NoChart } from './pChart.ts';
-import { type RulePoint, runSignals, type Signal } from './runRules.ts';
+import { type RulePoint, runSignals, type Signal } from './runSignals.ts';
 
 /** Mean range of two normal values over their standard deviation. @source NISTHANDBOOK, section 6.3.2.2 */
 export const D2 = 1.128;

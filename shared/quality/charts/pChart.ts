@@ -1,6 +1,6 @@
 import { chanceOfEnough } from '../../batch/piecesToPour.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import { type RulePoint, runSignals, type Signal } from './runRules.ts';
+import { type RulePoint, runSignals, type Signal } from './runSignals.ts';
 
 /** Pieces of one run. */
 export interface Sample {

@@ -1,7 +1,7 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 
 /** A kind of defect and how many pieces had it. */
-export interface Counted {
+export interface CountedKind {
   readonly name: string;
   readonly count: number;
   /** Gathers what is not told apart: stands last, however large. */
@@ -23,7 +23,7 @@ export interface ParetoBar {
  * @returns empty when nothing was counted
  * @throws InputError on a figure out of range
  */
-export function pareto(kinds: readonly Counted[]): readonly ParetoBar[] {
+export function pareto(kinds: readonly CountedKind[]): readonly ParetoBar[] {
   for (const { count } of kinds) requireNumber(count, 'count', { atLeast: 0, whole: true });
   const all = kinds.reduce((sum, { count }) => sum + count, 0);
   const sorted = kinds

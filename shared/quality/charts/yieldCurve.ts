@@ -1,6 +1,6 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { type LogisticCurve, logisticFit } from '../logistic/logisticFit.ts';
-import { type LogisticMethod, passChance } from '../logistic/logisticModel.ts';
+import { type LogisticMethod, passChance } from '../logistic/logisticLogLikelihood.ts';
 import { squaredNormal } from '../logistic/logisticThreshold.ts';
 
 /** A round whose mold top was read. */

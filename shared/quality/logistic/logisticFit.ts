@@ -2,12 +2,12 @@ import {
   determinant,
   information,
   type LogisticMethod,
-  logLikelihood,
+  logisticLogLikelihood,
   objective,
   type PointAtCurve,
   pointsAtCurve,
   type Symmetric,
-} from './logisticModel.ts';
+} from './logisticLogLikelihood.ts';
 import { type LogisticPoint, requirePoints, type Telling, tellingOf } from './logisticPoint.ts';
 
 /** A fitted curve of the chance to pass against a figure. */
@@ -64,7 +64,7 @@ export function logisticFit(points: readonly LogisticPoint[], method: LogisticMe
     intercept: own - slope * center,
     slope,
     covariance: unscaled(inverse(information(states)), center, scale),
-    deviance: -2 * logLikelihood(scaled, own, steep),
+    deviance: -2 * logisticLogLikelihood(scaled, own, steep),
   };
 }
 

@@ -1,6 +1,6 @@
 import { findRoot } from '../../heat/findRoot.ts';
 import { type LogisticCurve, spreadOf } from './logisticFit.ts';
-import { objective } from './logisticModel.ts';
+import { objective } from './logisticLogLikelihood.ts';
 import type { LogisticPoint } from './logisticPoint.ts';
 import { logisticThreshold, squaredNormal, type Threshold } from './logisticThreshold.ts';
 

@@ -1,6 +1,6 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { findRoot } from '../../heat/findRoot.ts';
-import { logGamma } from './gammaRise.ts';
+import { logGamma } from './logRise.ts';
 
 /** The fraction needs about the root of the larger weight; past this the weights are no counts of pieces. */
 const MOST_TERMS = 100_000;

@@ -1,11 +1,11 @@
 import { exactInterval } from '../exactInterval.ts';
 import { yieldRate } from '../yieldRate.ts';
-import type { Counted, YieldSpread } from './betaBinomial.ts';
+import type { CountedPieces, YieldSpread } from './betaBinomialLogLikelihood.ts';
 import { type ShrunkenYield, shrunkenYield } from './shrunkenYield.ts';
 import { type YieldPrior, yieldPrior } from './yieldPrior.ts';
 
 /** A group with its own share, two intervals of it, and what to expect of it beside the others. */
-export interface GroupYield extends Counted, ShrunkenYield {
+export interface GroupYield extends CountedPieces, ShrunkenYield {
   readonly group: string;
   readonly rate: number;
   readonly wilson: { readonly low: number; readonly high: number };
@@ -26,7 +26,7 @@ export interface YieldsCompared {
  * @throws InputError on a figure out of range
  */
 export function compareYields(
-  groups: readonly (Counted & { readonly group: string })[],
+  groups: readonly (CountedPieces & { readonly group: string })[],
   assumed: YieldSpread,
   confidence: number,
 ): YieldsCompared {

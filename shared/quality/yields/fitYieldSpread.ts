@@ -1,13 +1,13 @@
 import { requireNumber } from '../../errors/requireNumber.ts';
 import { findRoot } from '../../heat/findRoot.ts';
 import {
-  type Counted,
-  logLikelihood,
+  betaBinomialLogLikelihood,
+  type CountedPieces,
   logLikelihoodAlike,
   slopeInMean,
   slopeInWeight,
   type YieldSpread,
-} from './betaBinomial.ts';
+} from './betaBinomialLogLikelihood.ts';
 
 /**
  * What the likelihood says of how groups differ. `weightFrom` and `weightTo` are the ends of the 90 % interval of the weight
@@ -39,7 +39,7 @@ const EDGE = 1e-12;
  * @throws InputError on a figure out of range
  * @source SKELLAM1948; LINDSEYALTHAM1998
  */
-export function fitYieldSpread(groups: readonly Counted[]): SpreadFit {
+export function fitYieldSpread(groups: readonly CountedPieces[]): SpreadFit {
   for (const { good, poured } of groups) {
     requireNumber(poured, 'poured', { atLeast: 1, whole: true });
     requireNumber(good, 'good', { atLeast: 0, atMost: poured, whole: true });
@@ -52,7 +52,7 @@ export function fitYieldSpread(groups: readonly Counted[]): SpreadFit {
   return fitOf(groups, good / poured);
 }
 
-function fitOf(groups: readonly Counted[], common: number): SpreadFit {
+function fitOf(groups: readonly CountedPieces[], common: number): SpreadFit {
   const alike = logLikelihoodAlike(groups, common);
   const profile = profileOf(groups);
   const best = peaksOf(profile).reduce<Peak>(
@@ -85,13 +85,13 @@ interface ProfilePoint {
 type Profile = (weight: number) => ProfilePoint;
 
 /** The likelihood over the weight, the mean always the best for it. */
-function profileOf(groups: readonly Counted[]): Profile {
+function profileOf(groups: readonly CountedPieces[]): Profile {
   return (weight) => {
     const mean = findRoot((one) => slopeInMean(groups, { mean: one, weight }), EDGE, 1 - EDGE);
     const spread = { mean, weight };
     return {
       mean,
-      height: logLikelihood(groups, spread),
+      height: betaBinomialLogLikelihood(groups, spread),
       slope: slopeInWeight(groups, spread),
     };
   };

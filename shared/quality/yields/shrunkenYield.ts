@@ -1,6 +1,6 @@
 import { meanYield, yieldBelief } from '../../batch/yieldBelief.ts';
 import { requireNumber } from '../../errors/requireNumber.ts';
-import type { Counted, YieldSpread } from './betaBinomial.ts';
+import type { CountedPieces, YieldSpread } from './betaBinomialLogLikelihood.ts';
 import { betaQuantile } from './betaQuantile.ts';
 
 /** Yield to expect of a group, and the interval it probably lies in. */
@@ -21,7 +21,7 @@ export interface ShrunkenYield {
  * @source GELMAN, section 2.4; CASELLA1985
  */
 export function shrunkenYield(
-  group: Counted,
+  group: CountedPieces,
   prior: YieldSpread,
   confidence: number,
 ): ShrunkenYield {

@@ -1,4 +1,4 @@
-import type { Counted, YieldSpread } from './betaBinomial.ts';
+import type { CountedPieces, YieldSpread } from './betaBinomialLogLikelihood.ts';
 import { fitYieldSpread, type SpreadFit } from './fitYieldSpread.ts';
 
 /** With fewer groups the spread between them cannot be told from chance. Common practice, no source. */
@@ -31,7 +31,7 @@ export type YieldPrior = YieldSpread &
  * @throws InputError on a figure out of range
  * @source CASELLA1985 (empirical Bayes); the rule for a flat likelihood is ours
  */
-export function yieldPrior(groups: readonly Counted[], assumed: YieldSpread): YieldPrior {
+export function yieldPrior(groups: readonly CountedPieces[], assumed: YieldSpread): YieldPrior {
   const count = groups.length;
   const assumption = { ...assumed, from: 'assumption', groups: count } as const;
   if (count < FEWEST_GROUPS) return { ...assumption, because: 'few groups' };

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Column, Table } from '../../../shared/book/column.ts';
 import { tableCells } from '../../../shared/book/layout/tableCells.ts';
 import { findColumns } from '../../../shared/book/reading/findColumns.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { readTable } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { headingOf, readHeading } from '../../../shared/book/reading/heading.ts';
+import { headingOf, readHeading } from '../../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import { readTable } from '../../../shared/book/reading/readTable.ts';
 import { MOLDS } from '../../../shared/book/tables/molds.ts';

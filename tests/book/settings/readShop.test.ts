@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { CURRENCIES } from '../../../shared/book/currency.ts';
+import { CURRENCIES } from '../../../shared/book/currencies.ts';
 import { bookNotes } from '../../../shared/book/layout/bookNotes.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import { readShop } from '../../../shared/book/settings/readShop.ts';

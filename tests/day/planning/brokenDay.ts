@@ -2,7 +2,7 @@ import { DAY_RULES } from '../../../shared/book/settings/dayRules.ts';
 import type { DayBar, DayEntry } from '../../../shared/day/planning/dayTimetable.ts';
 import type { DayPlan } from '../../../shared/day/planning/planDay.ts';
 import type { DayOrder, ShopDay } from '../../../shared/day/planning/shopDay.ts';
-import type { Span } from '../../../shared/schedule/problem.ts';
+import type { Span } from '../../../shared/schedule/schedulingTypes.ts';
 
 /** Everything in a timetable that a shop could not do, in words; told from the timetable and the runs alone. */
 export function brokenDay(

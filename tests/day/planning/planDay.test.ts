@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DAY_RULES } from '../../../shared/book/settings/dayRules.ts';
 import { colorBatches } from '../../../shared/day/planning/colorTasks.ts';
-import { layerWait } from '../../../shared/day/planning/layerWaits.ts';
+import { layerWait } from '../../../shared/day/planning/layerWait.ts';
 import { oneMore } from '../../../shared/day/planning/oneMore.ts';
 import { planDay } from '../../../shared/day/planning/planDay.ts';
-import type { PlannedLayer, PlannedRun } from '../../../shared/day/planning/plannedRun.ts';
+import type { PlannedRun, RunLayer } from '../../../shared/day/planning/plannedRun.ts';
 import type { DayOrder, ShopDay } from '../../../shared/day/planning/shopDay.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
 import { demoBook } from '../../book/demoBook.ts';
@@ -27,7 +27,7 @@ const ALONE: ShopDay['people'] = [
   },
 ];
 
-function layers(window: PlannedLayer['window'], longest: number): [PlannedLayer, PlannedLayer] {
+function layers(window: RunLayer['window'], longest: number): [RunLayer, RunLayer] {
   const pass = { firstAt: 150.5, passTime: 100, wait: { shortest: 150.5, longest } };
   return [
     { layer: 'belly', cups: 1, run: { firstAt: 0, passTime: 100 } },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { DayTick } from '../../../shared/day/planning/happened.ts';
+import type { DayTick } from '../../../shared/day/planning/begunTasks.ts';
 import { planDay } from '../../../shared/day/planning/planDay.ts';
 import { replanDay } from '../../../shared/day/planning/replanDay.ts';
 import { errorText } from '../../heat/errorText.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type WeekCapacity, weekCapacity } from '../../../shared/day/shop/weekCapacity.ts';
-import { addCapacity } from '../../../shared/paper/overview/capacitySection.ts';
-import type { TabDraft } from '../../../shared/paper/overview/tabDraft.ts';
+import { addCapacity } from '../../../shared/paper/overview/addCapacity.ts';
+import type { OverviewDraft } from '../../../shared/paper/overview/addOverviewTable.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
 import { DAY, HOUR } from '../planning/demoDay.ts';
 import { dayBook } from './dayBook.ts';
@@ -55,7 +55,7 @@ test('no open order: the week is free; a figure that cannot be is named', () => 
 
 describe('on the Overview', () => {
   function sheetOf(week: WeekCapacity): readonly string[] {
-    const draft: TabDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
+    const draft: OverviewDraft = { rows: [], heights: new Map(), wide: [], charts: [] };
     addCapacity(draft, week, { day: MONDAY, system: 'US' });
     return draft.rows.map((row) =>
       row

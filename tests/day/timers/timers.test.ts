@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readTimers } from '../../../shared/day/timers/readTimers.ts';
-import type { RunningTimer } from '../../../shared/day/timers/timer.ts';
 import { timerChoices } from '../../../shared/day/timers/timerChoices.ts';
 import { timerState, timerText } from '../../../shared/day/timers/timerState.ts';
+import type { RunningTimer } from '../../../shared/day/timers/timerTypes.ts';
 import { FACTS } from '../checklist/dayData.ts';
 
 const RUN = { ...FACTS, cupTime: 125.7, coolTime: 2400.2 };

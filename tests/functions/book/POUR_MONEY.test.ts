@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { MONEY_TABLES, type MoneyBook } from '../../../shared/book/book.ts';
 import type { Column } from '../../../shared/book/column.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { TABLES } from '../../../shared/book/tables.ts';

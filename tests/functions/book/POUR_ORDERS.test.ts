@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Column } from '../../../shared/book/column.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { POUR_ORDERS } from '../../../shared/functions/book/POUR_ORDERS.ts';
 import { ORDERS_COLUMNS } from '../../../shared/plan/ordersColumn.ts';

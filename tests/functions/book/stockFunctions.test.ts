@@ -3,7 +3,7 @@ import type { MoneyBook } from '../../../shared/book/book.ts';
 import type { Table } from '../../../shared/book/column.ts';
 import { tableCells } from '../../../shared/book/layout/tableCells.ts';
 import { findColumns } from '../../../shared/book/reading/findColumns.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import type { CellValue } from '../../../shared/book/reading/parseCell.ts';
 import type { Row } from '../../../shared/book/reading/readTable.ts';
 import { TABLES } from '../../../shared/book/tables.ts';

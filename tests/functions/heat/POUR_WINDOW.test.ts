@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { POUR_WINDOW } from '../../../shared/functions/heat/POUR_WINDOW.ts';
 import { bondWindow } from '../../../shared/heat/bondWindow.ts';
 import { openTime } from '../../../shared/heat/openTime.ts';
-import { DRAFTS } from '../../../shared/heat/solver/drafts.ts';
+import { AIR_STATES } from '../../../shared/heat/solver/airStates.ts';
 import { solveLayers } from '../../../shared/heat/solver/solveLayers.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
@@ -62,7 +62,7 @@ describe('POUR_WINDOW', () => {
     const { layers } = solveLayers({
       pours,
       mold: 65,
-      air: DRAFTS.drafty,
+      air: AIR_STATES.drafty,
       bondTemperature: 118,
       shapeFactor: 1.2,
     });
@@ -82,7 +82,7 @@ describe('POUR_WINDOW', () => {
         figure(layer.open),
         figure(layer.earliest),
         figure(layer.latest),
-        layer.seam?.contactTemperature ?? '',
+        layer.joint?.contactTemperature ?? '',
       ];
       const row = shown[index] ?? [];
       expected.forEach((one, place) => {

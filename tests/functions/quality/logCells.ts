@@ -1,4 +1,4 @@
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { POUR_LOG } from '../../../shared/book/tables/pourLog.ts';
 
 type LogRow = Readonly<Record<string, string | number>>;

@@ -4,7 +4,7 @@ import { POUR_DROP_FIT } from '../../../shared/functions/trials/POUR_DROP_FIT.ts
 import { POUR_HEAT_FIT } from '../../../shared/functions/trials/POUR_HEAT_FIT.ts';
 import { POUR_OVEN_FIT } from '../../../shared/functions/trials/POUR_OVEN_FIT.ts';
 import { POUR_SET_FIT } from '../../../shared/functions/trials/POUR_SET_FIT.ts';
-import { noContactText } from '../../../shared/trials/contact/contactText.ts';
+import { noContactText } from '../../../shared/trials/contact/contactRemarkText.ts';
 import type { CellArgument } from '../../../src/functions/cellArgument.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
 

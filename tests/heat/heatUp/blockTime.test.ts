@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coolToDemold } from '../../../shared/heat/coolToDemold.ts';
-import { blockPlateau, blockSetting } from '../../../shared/heat/heatUp/blockOnPlate.ts';
+import { blockPlateau, blockSetting } from '../../../shared/heat/heatUp/blockInRoom.ts';
 import { type BlockOnPlate, blockTime } from '../../../shared/heat/heatUp/blockTime.ts';
 import { coolingLoss } from '../../../shared/heat/heatUp/coolingLoss.ts';
 import { heatUpCourse } from '../../../shared/heat/heatUp/heatUpCourse.ts';

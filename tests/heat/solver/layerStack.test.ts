@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DRAFTS } from '../../../shared/heat/solver/drafts.ts';
+import { AIR_STATES } from '../../../shared/heat/solver/airStates.ts';
 import type { LayerStack } from '../../../shared/heat/solver/layerStack.ts';
 import { layerThicknesses } from '../../../shared/heat/solver/layerThicknesses.ts';
 import { moldAt } from '../../../shared/heat/solver/moldCourse.ts';
@@ -109,7 +109,7 @@ test('a stack is solved until 20 minutes after its last pour', () => {
 
 test('drafts lie inside the ranges of the defaults, and more draft loses more', () => {
   const { surfaceCoefficient, localAirTemperature } = DEFAULTS;
-  const drafts = [DRAFTS.sheltered, DRAFTS.normal, DRAFTS.drafty];
+  const drafts = [AIR_STATES.sheltered, AIR_STATES.normal, AIR_STATES.drafty];
   drafts.forEach(({ coefficient, airTemperature }, index) => {
     expect(coefficient).toBeGreaterThanOrEqual(surfaceCoefficient.low);
     expect(coefficient).toBeLessThanOrEqual(surfaceCoefficient.high);

@@ -144,7 +144,7 @@ describe('two bodies in contact (CENGEL, section 4-3)', () => {
     bondTemperature: 15.5,
     resolution: { cellsPerLayer: 200, stepShare: 0.05 },
   });
-  const seam = layers[0]?.seam;
+  const joint = layers[0]?.joint;
 
   test('C17 aluminum holds 24 kJ/(m2 K s^0.5)', () => {
     // Two figures.
@@ -152,19 +152,19 @@ describe('two bodies in contact (CENGEL, section 4-3)', () => {
   });
 
   test('C16 skin at 35 °C on aluminum at 15 °C meets at 15.9 °C', () => {
-    expect(seam?.surfaceBefore).toBeNear(15, { absolute: 1e-9 });
+    expect(joint?.surfaceBefore).toBeNear(15, { absolute: 1e-9 });
     // Three figures.
-    expect(seam?.contactTemperature).toBeNear(15.9, { absolute: 0.05 });
+    expect(joint?.contactTemperature).toBeNear(15.9, { absolute: 0.05 });
   });
 
   test('and stays there while neither far side is felt', () => {
     const later = layers[0]?.readings.filter(({ time }) => time > 3) ?? [];
     expect(later.length).toBeGreaterThan(0);
-    // Half-cells of both bodies at the seam.
+    // Half-cells of both bodies at the joint.
     for (const { surface } of later)
-      expect(surface).toBeNear(seam?.contactTemperature ?? Number.NaN, { absolute: 0.05 });
+      expect(surface).toBeNear(joint?.contactTemperature ?? Number.NaN, { absolute: 0.05 });
     // All of the time after contact.
-    expect(seam?.secondsAboveBond).toBeNear(19, { absolute: 0.05 });
-    expect(seam?.verdict).toBe('bonds');
+    expect(joint?.secondsAboveBond).toBeNear(19, { absolute: 0.05 });
+    expect(joint?.verdict).toBe('bonds');
   });
 });

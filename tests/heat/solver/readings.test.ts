@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { LayerReading } from '../../../shared/heat/solver/layerReading.ts';
 import { layerWindow } from '../../../shared/heat/solver/layerWindow.ts';
-import { secondsAbove } from '../../../shared/heat/solver/seam.ts';
+import { secondsAbove } from '../../../shared/heat/solver/secondsAbove.ts';
 import { solveLayers } from '../../../shared/heat/solver/solveLayers.ts';
-import { eliminate, solveInPlace } from '../../../shared/heat/solver/tridiagonal.ts';
+import { eliminate, solveTridiagonal } from '../../../shared/heat/solver/solveTridiagonal.ts';
 
 function reading(time: number, mean: number, surface = mean): LayerReading {
   return { time, mean, surface };
@@ -64,7 +64,7 @@ test('a chain of cells is solved: its matrix times the solution is the right sid
     capacities: Float64Array.of(3, 2, 1, 5),
     conductances: Float64Array.of(0.5, 1, 2, 3, 0.25),
   };
-  const [w = 0, x = 0, y = 0, z = 0] = solveInPlace(
+  const [w = 0, x = 0, y = 0, z = 0] = solveTridiagonal(
     eliminate(chain, 2),
     Float64Array.of(1, 2, 3, 4),
   );
@@ -93,9 +93,9 @@ describe('what a solved stack hands out', () => {
       expect(times).toEqual([...times].sort((one, other) => one - other));
     }
     const [before, after] = solved.layers[0]?.readings.filter(({ time }) => time === 90) ?? [];
-    expect(before?.surface).toBe(solved.layers[0]?.seam?.surfaceBefore);
-    // The seam is drawn between cells, the contact between surfaces.
-    const contact = solved.layers[0]?.seam?.contactTemperature ?? Number.NaN;
+    expect(before?.surface).toBe(solved.layers[0]?.joint?.surfaceBefore);
+    // The joint is drawn between cells, the contact between surfaces.
+    const contact = solved.layers[0]?.joint?.contactTemperature ?? Number.NaN;
     expect(after?.surface).toBeNear(contact, { absolute: 0.2 });
   });
 
@@ -111,7 +111,7 @@ describe('what a solved stack hands out', () => {
   test('profiles come in order of time, at a pour just after it, from the metal to the surface', () => {
     expect(solved.profiles.map(({ time }) => time)).toEqual([30, 90]);
     const [early, late] = solved.profiles;
-    // Ends, 16 cells a layer and a seam.
+    // Ends, 16 cells a layer and a joint.
     expect(early?.heights.length).toBe(18);
     expect(late?.heights.length).toBe(35);
     expect(early?.heights[17]).toBe(0.003);
@@ -119,7 +119,7 @@ describe('what a solved stack hands out', () => {
     // Nothing but the air has touched the new layer.
     expect(late?.temperatures[30]).toBe(158);
     // As at a landing above.
-    const contact = solved.layers[0]?.seam?.contactTemperature ?? Number.NaN;
+    const contact = solved.layers[0]?.joint?.contactTemperature ?? Number.NaN;
     expect(late?.temperatures[17]).toBeNear(contact, { absolute: 0.2 });
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { DRAFTS } from '../../../shared/heat/solver/drafts.ts';
+import { AIR_STATES } from '../../../shared/heat/solver/airStates.ts';
 import type { LayerStack } from '../../../shared/heat/solver/layerStack.ts';
 import { solveLayers } from '../../../shared/heat/solver/solveLayers.ts';
 import { DEFAULTS } from '../../../shared/material/defaults.ts';
@@ -73,11 +73,11 @@ describe('fact 2: at boiling a layer keeps its give, and the next still bonds 20
     { pour: 165, contact: 126, dwell: 95 },
   ])('20 min on, a pour at $pour °C bonds to 3 mm: $contact °C, $dwell s', (row) => {
     const pours = [slab(3), slab(3, TWENTY_MINUTES, row.pour)];
-    const { seam } = first({ pours, mold: BOILING });
-    expect(seam?.verdict).toBe('bonds');
+    const { joint } = first({ pours, mold: BOILING });
+    expect(joint?.verdict).toBe('bonds');
     // Whole degrees, whole seconds; the study's varying surface loss.
-    expect(seam?.contactTemperature).toBeNear(row.contact, { absolute: 0.6 });
-    expect(seam?.secondsAboveBond).toBeNear(row.dwell, { relative: 0.03 });
+    expect(joint?.contactTemperature).toBeNear(row.contact, { absolute: 0.6 });
+    expect(joint?.secondsAboveBond).toBeNear(row.dwell, { relative: 0.03 });
   });
 });
 
@@ -90,7 +90,7 @@ describe('settled surface of stacks on a 100 °C mold (HEATSTUDY)', () => {
   ])('$millimeters mm in three drafts', ({ millimeters, ...expected }) => {
     for (const draft of ['sheltered', 'normal', 'drafty'] as const) {
       const pours = [slab(millimeters)];
-      const { end } = first({ pours, mold: BOILING, air: DRAFTS[draft], until: 9000 });
+      const { end } = first({ pours, mold: BOILING, air: AIR_STATES[draft], until: 9000 });
       // Whole degrees.
       expect(end.surface).toBeNear(expected[draft], { absolute: 0.6 });
     }
@@ -123,11 +123,11 @@ describe('fact 3: in a mold merely hot to the touch a thin vein is hard in under
 describe('fact 4: hot layers tear through the plastic, cold ones peel', () => {
   test('a 3 mm layer set for 3 min in a mold at 60 °C peels from any pour', () => {
     for (const pour of [150, 158, 165]) {
-      const { seam } = first({ pours: [slab(3), slab(3, 180, pour)], mold: 60 });
+      const { joint } = first({ pours: [slab(3), slab(3, 180, pour)], mold: 60 });
       // Whole degrees; the study's air over a cool mold is cooler than the default.
-      expect(seam?.surfaceBefore).toBeNear(55, { absolute: 4 });
-      expect(seam?.verdict).toBe('peels');
-      expect(seam?.secondsAboveBond).toBe(0);
+      expect(joint?.surfaceBefore).toBeNear(55, { absolute: 4 });
+      expect(joint?.verdict).toBe('peels');
+      expect(joint?.secondsAboveBond).toBe(0);
     }
   });
 

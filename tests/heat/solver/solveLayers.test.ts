@@ -278,7 +278,7 @@ describe('later pours', () => {
     const next = { ...SLAB, time: seconds(latest) };
     const [low] = solveLayers({ pours: [SLAB, next], mold: 60 }).layers;
     // The moment is read between two steps.
-    expect(low?.seam?.contactTemperature).toBeNear(116, { absolute: 0.05 });
+    expect(low?.joint?.contactTemperature).toBeNear(116, { absolute: 0.05 });
   });
 
   test('of two plastics too: their effusivities weigh in the surface needed', () => {
@@ -288,7 +288,7 @@ describe('later pours', () => {
     const landing = probe === undefined ? Number.NaN : seconds(probe.latest);
     const [layer] = solveLayers({ pours: [low, { ...high, time: landing }], mold: 60 }).layers;
     // The moment is read between two steps.
-    expect(layer?.seam?.contactTemperature).toBeNear(116, { absolute: 0.05 });
+    expect(layer?.joint?.contactTemperature).toBeNear(116, { absolute: 0.05 });
   });
 
   test('a mold that climbs steadily leads the layer by its heat over its conductance', () => {

@@ -1,8 +1,8 @@
 import type { MoneyBook } from '../../../shared/book/book.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { type CostIndex, indexCosts } from '../../../shared/money/cost/costIndex.ts';
-import type { OrderPlan } from '../../../shared/plan/plan.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO, type DemoChanges, demoBook } from '../../book/demoBook.ts';
 
 const PRICES: Readonly<Record<string, MaterialRecord>> = {

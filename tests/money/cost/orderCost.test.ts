@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nameKey } from '../../../shared/book/bookIndex.ts';
-import { CURRENCY_CODES } from '../../../shared/book/currency.ts';
+import { CURRENCY_CODES } from '../../../shared/book/currencies.ts';
 import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import type { CostLine } from '../../../shared/money/cost/costLine.ts';
 import { orderCost } from '../../../shared/money/cost/orderCost.ts';

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { CURRENCY_CODES } from '../../../shared/book/currency.ts';
+import { CURRENCY_CODES } from '../../../shared/book/currencies.ts';
 import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
 import { plainTerms } from '../../../shared/money/price/plainTerms.ts';
 import type { PriceTerms } from '../../../shared/money/price/price.ts';

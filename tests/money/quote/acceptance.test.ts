@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { OrderRecord } from '../../../shared/book/tables.ts';
 import { acceptance } from '../../../shared/money/quote/acceptance.ts';
-import { whyNotQuotable } from '../../../shared/money/quote/quotable.ts';
-import type { QuoteRecord } from '../../../shared/money/quote/quoteBook.ts';
+import type { QuoteRecord } from '../../../shared/money/quote/quoteOf.ts';
+import { whyNotQuotable } from '../../../shared/money/quote/whyNotQuotable.ts';
 import { demoMoneyBook } from '../stock/demoMoneyBook.ts';
 
 const QUOTED: QuoteRecord = Object.freeze({

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import { planMoney } from '../../../shared/money/planMoney.ts';
-import { AIM_KINDS } from '../../../shared/money/quote/quoteFields.ts';
+import { AIM_KINDS } from '../../../shared/money/quote/quoteFieldTypes.ts';
 import { pieceMarkup, quotePrices } from '../../../shared/money/quote/quotePrices.ts';
 import { readPricing } from '../../../shared/money/quote/readPricing.ts';
 import { turnedAim } from '../../../shared/money/quote/turnedAim.ts';

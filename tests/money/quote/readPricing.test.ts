@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { QuoteValues } from '../../../shared/money/quote/quoteFields.ts';
+import type { QuoteValues } from '../../../shared/money/quote/quoteFieldTypes.ts';
 import { readGoods } from '../../../shared/money/quote/readGoods.ts';
 import { readPricing } from '../../../shared/money/quote/readPricing.ts';
 

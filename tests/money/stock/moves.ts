@@ -1,5 +1,6 @@
+import type { MaterialRow } from '../../../shared/book/bookIndex.ts';
 import type { MaterialRecord } from '../../../shared/book/tables.ts';
-import type { MaterialRow, MoveRow } from '../../../shared/money/stock/ledgerTypes.ts';
+import type { MoveRow } from '../../../shared/money/stock/ledgerTypes.ts';
 
 type MoveRecord = MoveRow['record'];
 

@@ -4,8 +4,8 @@ import { indexBook, type OrderRow } from '../../../shared/book/bookIndex.ts';
 import type { MaterialRecord, SupplyRecord } from '../../../shared/book/tables.ts';
 import { orderUses } from '../../../shared/money/stock/orderUses.ts';
 import { type Use, usesOf } from '../../../shared/money/stock/usesOf.ts';
-import type { OrderPlan } from '../../../shared/plan/plan.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
 
 const UNITS = ['gal', 'lb', 'fl oz', 'fl oz', 'fl oz', 'oz', 'g'] as const;

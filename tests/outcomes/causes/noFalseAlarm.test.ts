@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { indexBook } from '../../../shared/book/bookIndex.ts';
 import { DEFECT_KEYS } from '../../../shared/book/tables/pourLog.ts';
 import { diagnoseRow } from '../../../shared/outcomes/causes/diagnoseRow.ts';
-import type { OrderPlan } from '../../../shared/plan/plan.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO } from '../demoRound.ts';
 
 /** Orders in open molds: two and three layers, three molds, two plates. */

@@ -3,7 +3,7 @@ import {
   type QualityAsked,
   qualitySummary,
 } from '../../../shared/outcomes/quality/qualitySummary.ts';
-import { trendText, weekWords, worstWords } from '../../../shared/outcomes/quality/qualityText.ts';
+import { trendText, weekTexts, worstTexts } from '../../../shared/outcomes/quality/weekTexts.ts';
 import { pictureTitle } from '../../../shared/pictures/pictureText.ts';
 import { logBook } from '../../log/logBook.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
@@ -46,7 +46,7 @@ describe('an empty log', () => {
         'The weight chart needs two weighed pieces of one mold.',
       ],
     });
-    expect(weekWords(quality([])).key).toBe('Nothing logged');
+    expect(weekTexts(quality([])).key).toBe('Nothing logged');
   });
 });
 
@@ -58,7 +58,7 @@ describe('one round', () => {
     expect(shown.pictures.map(({ kind }) => kind)).toEqual(['defect-pareto']);
     expect(shown.missing[0]).toBe('The control chart of bad pieces needs two runs.');
     // Wilson interval of 9 of 10 at 95 %: 0.596 to 0.982
-    expect(weekWords(shown)).toEqual({
+    expect(weekTexts(shown)).toEqual({
       key: '90 % good',
       text: '9 of 10 pieces in 1 round; the yield lies between 60 % and 98 %.',
     });
@@ -141,14 +141,14 @@ test('words of the worst and of a week before this one', () => {
     { mold: 'Worm', poured: 40, good: 30, loggedAt: '2026-11-23' },
   ];
   const { worst, weeks } = quality(rows);
-  expect(worst.map(worstWords)).toEqual([
+  expect(worst.map(worstTexts)).toEqual([
     {
       name: 'Mold Worm',
       // Wilson interval of 30 of 40 at 95 %: 0.598 to 0.858
       evidence: '30 of 40 pieces good in 1 round, 75 % (60 % to 86 %); all others 98 %',
     },
   ]);
-  expect(weekWords({ weeks })).toEqual({
+  expect(weekTexts({ weeks })).toEqual({
     key: 'Nothing logged this week',
     // 89 of 100: 0.814 to 0.937
     text: 'Week of 2026-11-23: 89 % good, 89 of 100 pieces in 2 rounds; the yield lies between 81 % and 94 %.',

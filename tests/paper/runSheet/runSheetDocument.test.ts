@@ -6,8 +6,8 @@ import type {
   SheetCell,
 } from '../../../shared/paper/runSheet/documentTypes.ts';
 import { runSheetDocument } from '../../../shared/paper/runSheet/runSheetDocument.ts';
-import type { OrderPlan } from '../../../shared/plan/plan.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
 
 const RUN = { runId: '2041-1', date: '2026-12-01' };

@@ -4,7 +4,7 @@ import { elementsToHtml } from '../../../shared/elements/elementsToHtml.ts';
 import type { PlainElement } from '../../../shared/elements/plainElement.ts';
 import { drawPicture } from '../../../shared/pictures/drawPicture.ts';
 import { pictureText } from '../../../shared/pictures/pictureText.ts';
-import type { BondPictured } from '../../../shared/trials/trialPictures.ts';
+import type { BondPictured } from '../../../shared/trials/trialPictureTypes.ts';
 
 const BOND: BondPictured = Object.freeze({
   kind: 'bond',

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { planEnergy } from '../../../shared/plan/amounts/planEnergy.ts';
 import type { PlateOutcome } from '../../../shared/plan/heat/planPlate.ts';
 import { topTargetOf } from '../../../shared/plan/heat/plateHeat.ts';
-import type { LayerPlan } from '../../../shared/plan/plan.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
+import type { LayerPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO, demoBook, withChange } from '../../book/demoBook.ts';
 
 const { shop } = demoBook({

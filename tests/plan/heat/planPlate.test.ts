@@ -5,7 +5,7 @@ import type { MoldFacts } from '../../../shared/plan/facts/findMold.ts';
 import type { PlateFacts } from '../../../shared/plan/facts/findPlate.ts';
 import { usualFigures } from '../../../shared/plan/heat/heatFigures.ts';
 import { planPlate } from '../../../shared/plan/heat/planPlate.ts';
-import { fromEngine, toEngine } from '../../../shared/units/convert.ts';
+import { fromEngine, toEngine } from '../../../shared/units/toEngine.ts';
 import { benchMold, benchPlate, benchShop } from './heatBench.ts';
 
 interface Case {

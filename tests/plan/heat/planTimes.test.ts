@@ -3,7 +3,7 @@ import { indexBook, nameKey } from '../../../shared/book/bookIndex.ts';
 import { openTime } from '../../../shared/heat/openTime.ts';
 import { findOrder } from '../../../shared/plan/facts/findOrder.ts';
 import { usualFigures } from '../../../shared/plan/heat/heatFigures.ts';
-import { layerHeat, layerThicknesses } from '../../../shared/plan/heat/layerHeat.ts';
+import { cavityThicknesses, layerHeat } from '../../../shared/plan/heat/layerHeat.ts';
 import { fillingOf } from '../../../shared/plan/heat/planRound.ts';
 import { planTimes, pourMoments, type TimedRound } from '../../../shared/plan/heat/planTimes.ts';
 import { isInTime, windowRemedies } from '../../../shared/plan/heat/windowRemedies.ts';
@@ -49,10 +49,10 @@ describe('planTimes', () => {
   });
 
   test('on a mold at boiling every joint bonds, and stays above the bond temperature for a while', () => {
-    for (const { seam } of roundAt(100).times.slice(1)) {
-      expect(seam?.verdict).toBe('bonds');
-      expect(seam?.contactTemperature).toBeGreaterThan(116);
-      expect(seam?.secondsAboveBond).toBeGreaterThan(1);
+    for (const { joint } of roundAt(100).times.slice(1)) {
+      expect(joint?.verdict).toBe('bonds');
+      expect(joint?.contactTemperature).toBeGreaterThan(116);
+      expect(joint?.secondsAboveBond).toBeGreaterThan(1);
     }
   });
 
@@ -60,7 +60,7 @@ describe('planTimes', () => {
     const { times } = roundAt(60, { pourSeconds: 40 });
     const [, vein] = times;
     expect(vein?.window?.kind).toBe('between');
-    expect(vein?.seam?.verdict).toBe('peels');
+    expect(vein?.joint?.verdict).toBe('peels');
     expect(times.every(isInTime)).toBe(false);
   });
 
@@ -86,13 +86,13 @@ describe('planTimes', () => {
 
   test('thicknesses of an open stack add up to volume over wetted metal; of an ellipse they go by volume', () => {
     const { filling } = factsOf('2041');
-    const sum = layerThicknesses(filling).reduce((total, one) => total + one, 0);
+    const sum = cavityThicknesses(filling).reduce((total, one) => total + one, 0);
     // half-round 14 x 10.5 mm: pi/4 x 14 x 10.5 = 115.45 mm2 over half an ellipse's arc of 26.66 mm... by Ramanujan
     const arc = 0.5 * Math.PI * (3 * 17.5 - Math.sqrt((3 * 7 + 10.5) * (7 + 3 * 10.5)));
     expect(sum).toBeNear((Math.PI * 14 * 10.5) / 4 / arc / 1000, { relative: 1e-3 }); // his first approximation
     const molds = withChange(DEMO.molds, 0, { profile: 'ellipse' });
     const round = factsOf('2041', { molds });
-    const shares = layerThicknesses(round.filling);
+    const shares = cavityThicknesses(round.filling);
     expect((shares[0] ?? 0) / shares.reduce((total, one) => total + one, 0)).toBeNear(0.35, {
       relative: 1e-9, // arithmetic only
     });

@@ -7,7 +7,7 @@ import type { PlateFacts } from '../../../shared/plan/facts/findPlate.ts';
 import { type HeatFigures, usualFigures } from '../../../shared/plan/heat/heatFigures.ts';
 import { type PlateHeatWanted, plateHeat } from '../../../shared/plan/heat/plateHeat.ts';
 import { plateSetup } from '../../../shared/plan/heat/plateSetup.ts';
-import { toEngine } from '../../../shared/units/convert.ts';
+import { toEngine } from '../../../shared/units/toEngine.ts';
 import { benchMold, benchPlate, benchShop } from './heatBench.ts';
 
 const SETTING = toEngine(270, 'degF');

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { indexBook } from '../../../shared/book/bookIndex.ts';
 import { findOrder } from '../../../shared/plan/facts/findOrder.ts';
+import { fixedRun } from '../../../shared/plan/heat/fixedRun.ts';
 import { type HeatFigures, usualFigures } from '../../../shared/plan/heat/heatFigures.ts';
-import { settledRun } from '../../../shared/plan/heat/settledRun.ts';
 import { planRow } from '../../../shared/plan/planOrder.ts';
 import { drawnAnswers } from '../../../shared/plan/uncertainty/drawnAnswers.ts';
 import { DEMO, type DemoChanges, demoBook } from '../../book/demoBook.ts';
@@ -23,7 +23,7 @@ function answersWith(line: number, change: Partial<HeatFigures>, changes: DemoCh
   const { facts } = found;
   const { shop } = index.book;
   const usual = usualFigures(facts.plate, shop);
-  const run = { ...settledRun(facts, plan, shop), usual, figures: { ...usual, ...change } };
+  const run = { ...fixedRun(facts, plan, shop), usual, figures: { ...usual, ...change } };
   return { plan, answers: drawnAnswers(facts, shop, { ...run, moments: [0, 600, 1200] }) };
 }
 
@@ -42,10 +42,10 @@ describe('drawnAnswers', () => {
     expect(answers.heatUp).toBeNear(plan.plate.heatUp, { absolute: 2 });
     expect(answers.plateau).toBeNear(plan.plate.plateau, { absolute: 0.05 });
     expect(answers.cupTime).toBeNear(plan.cupTime, { relative: 1e-9 }); // rounding only
-    plan.layers.slice(1).forEach(({ seam, window }, index) => {
+    plan.layers.slice(1).forEach(({ joint, window }, index) => {
       const own = answers.layers[index + 1]?.onBelow;
       // 2 % of the fall from the pour to the surface below
-      expect(own?.contact).toBeNear(seam?.contactTemperature ?? 0, { absolute: 0.8 });
+      expect(own?.contact).toBeNear(joint?.contactTemperature ?? 0, { absolute: 0.8 });
       const earliest = window?.kind === 'none' ? Number.NaN : (window?.earliest ?? Number.NaN);
       expect(own?.earliest).toBeNear(earliest, { relative: 0.03 });
     });

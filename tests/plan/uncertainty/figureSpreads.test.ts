@@ -3,9 +3,9 @@ import { indexBook } from '../../../shared/book/bookIndex.ts';
 import { DEFAULTS } from '../../../shared/material/defaults.ts';
 import { findOrder } from '../../../shared/plan/facts/findOrder.ts';
 import { type HeatFigures, usualFigures } from '../../../shared/plan/heat/heatFigures.ts';
-import { drawFigures } from '../../../shared/plan/uncertainty/drawFigures.ts';
 import { figureSpreads } from '../../../shared/plan/uncertainty/figureSpreads.ts';
-import { UNKNOWNS } from '../../../shared/plan/uncertainty/unknowns.ts';
+import { sampledFigures } from '../../../shared/plan/uncertainty/sampledFigures.ts';
+import { UNCERTAIN_FIGURES } from '../../../shared/plan/uncertainty/uncertainFigures.ts';
 import { drawnValue } from '../../../shared/uncertainty/drawnValue.ts';
 import { rankCorrelation } from '../../../shared/uncertainty/rankCorrelation.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
@@ -36,7 +36,7 @@ describe('figureSpreads', () => {
       const { plate, shop } = plateAndShop(change, { setTemperature: 97, bondTemperature: 119 });
       const usual = usualFigures(plate, shop);
       const spreads = figureSpreads(plate, shop);
-      for (const key of Object.keys(UNKNOWNS) as (keyof HeatFigures)[]) {
+      for (const key of Object.keys(UNCERTAIN_FIGURES) as (keyof HeatFigures)[]) {
         // the table’s own keys
         expect(drawnValue(0, spreads[key])).toBeLessThan(usual[key]);
         expect(drawnValue(1, spreads[key])).toBeGreaterThan(usual[key]);
@@ -102,9 +102,9 @@ describe('figureSpreads', () => {
 describe('drawFigures', () => {
   test('fills the range of every figure evenly, and ranks them as drawn', () => {
     const { plate, shop } = plateAndShop({ contactConductance: undefined });
-    const { figures, ranks } = drawFigures(plate, shop, { draws: 64, seed: 4 });
+    const { figures, ranks } = sampledFigures(plate, shop, { draws: 64, seed: 4 });
     expect(figures).toHaveLength(64);
-    expect([...ranks.keys()].sort()).toEqual(Object.keys(UNKNOWNS).sort());
+    expect([...ranks.keys()].sort()).toEqual(Object.keys(UNCERTAIN_FIGURES).sort());
     const spreads = figureSpreads(plate, shop);
     for (const [key, own] of ranks) {
       const values = figures.map((drawn) => drawn[key]);
@@ -121,7 +121,7 @@ describe('drawFigures', () => {
 
 test('drawFigures draws each figure on its own: no two go together', () => {
   const { plate, shop } = plateAndShop({});
-  const { ranks } = drawFigures(plate, shop, { draws: 96, seed: 1 });
+  const { ranks } = sampledFigures(plate, shop, { draws: 96, seed: 1 });
   const drawn = [...ranks.values()];
   drawn.forEach((one, index) => {
     for (const other of drawn.slice(0, index))
@@ -132,8 +132,10 @@ test('drawFigures draws each figure on its own: no two go together', () => {
 describe('UNKNOWNS', () => {
   test('names every figure of a plan’s heat once, in words that go inside a sentence', () => {
     const { plate, shop } = plateAndShop({});
-    expect(Object.keys(UNKNOWNS).sort()).toEqual(Object.keys(usualFigures(plate, shop)).sort());
-    const texts = Object.values(UNKNOWNS).flatMap(({ words, trial }) => [words, trial]);
+    expect(Object.keys(UNCERTAIN_FIGURES).sort()).toEqual(
+      Object.keys(usualFigures(plate, shop)).sort(),
+    );
+    const texts = Object.values(UNCERTAIN_FIGURES).flatMap(({ words, trial }) => [words, trial]);
     expect(new Set(texts).size).toBe(texts.length);
     for (const text of texts) expect(text).toMatch(/^[a-z].*[^.]$/);
   });

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { indexBook } from '../../../shared/book/bookIndex.ts';
 import { DEFAULTS } from '../../../shared/material/defaults.ts';
 import { findOrder } from '../../../shared/plan/facts/findOrder.ts';
-import type { OrderPlan } from '../../../shared/plan/plan.ts';
 import { planRow } from '../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import type { Band, HeatDetail } from '../../../shared/plan/uncertainty/heatDetail.ts';
 import { type DetailWanted, planDetail } from '../../../shared/plan/uncertainty/planDetail.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';
@@ -112,9 +112,9 @@ describe('planDetail', () => {
         holds(plan.plate.plateau, detail.plateau);
       }
       holds(plan.cupTime, detail.cupTime);
-      plan.layers.forEach(({ seam, window }, index) => {
+      plan.layers.forEach(({ joint, window }, index) => {
         const own = detail.layers[index];
-        if (seam) holds(seam.contactTemperature, own?.contact);
+        if (joint) holds(joint.contactTemperature, own?.contact);
         if (window && window.kind !== 'none') holds(window.earliest, own?.earliest);
       });
     }
@@ -244,7 +244,9 @@ describe('planDetail', () => {
     detail.profiles.forEach(({ heights, temperatures }, index) => {
       expect(temperatures).toHaveLength(heights.length);
       // Sums of thicknesses: rounding only.
-      expect(heights[heights.length - 1]).toBeNear(detail.seams[index] ?? 0, { relative: 1e-9 });
+      expect(heights[heights.length - 1]).toBeNear(detail.jointHeights[index] ?? 0, {
+        relative: 1e-9,
+      });
     });
     expect(detail.layerCourses).toHaveLength(3);
     expect(detail.layerCourses.map(([first]) => first?.time)).toEqual([0, second, third]);
@@ -253,7 +255,7 @@ describe('planDetail', () => {
   test('a two-piece mold has no stack to draw', () => {
     const { detail } = detailed(1);
     expect(detail.profiles).toEqual([]);
-    expect(detail.seams).toEqual([]);
+    expect(detail.jointHeights).toEqual([]);
     expect(detail.layerCourses).toHaveLength(2);
   });
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bondTexts, noBondText } from '../../../shared/outcomes/bond/bondText.ts';
+import { bondTexts, noBondText } from '../../../shared/outcomes/bond/bondTexts.ts';
 import { bondFit, type TornJoint } from '../../../shared/quality/bond/bondFit.ts';
-import { passChance } from '../../../shared/quality/logistic/logisticModel.ts';
+import { passChance } from '../../../shared/quality/logistic/logisticLogLikelihood.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { LAUNCHES } from '../logistic/launches.ts';
 

@@ -1,5 +1,5 @@
 import { type LogisticCurve, logisticFit } from '../../../shared/quality/logistic/logisticFit.ts';
-import type { LogisticMethod } from '../../../shared/quality/logistic/logisticModel.ts';
+import type { LogisticMethod } from '../../../shared/quality/logistic/logisticLogLikelihood.ts';
 import type { LogisticPoint } from '../../../shared/quality/logistic/logisticPoint.ts';
 
 /** The curve of points that have one. */

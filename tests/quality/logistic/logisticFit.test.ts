@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { logisticFit } from '../../../shared/quality/logistic/logisticFit.ts';
-import { passChance, pointsAtCurve } from '../../../shared/quality/logistic/logisticModel.ts';
+import {
+  passChance,
+  pointsAtCurve,
+} from '../../../shared/quality/logistic/logisticLogLikelihood.ts';
 import type { LogisticPoint } from '../../../shared/quality/logistic/logisticPoint.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { fitted } from './fitted.ts';

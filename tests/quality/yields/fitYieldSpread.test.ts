@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { logLikelihood, logLikelihoodAlike } from '../../../shared/quality/yields/betaBinomial.ts';
+import {
+  betaBinomialLogLikelihood,
+  logLikelihoodAlike,
+} from '../../../shared/quality/yields/betaBinomialLogLikelihood.ts';
 import { fitYieldSpread } from '../../../shared/quality/yields/fitYieldSpread.ts';
-import { logRise } from '../../../shared/quality/yields/gammaRise.ts';
+import { logRise } from '../../../shared/quality/yields/logRise.ts';
 import { errorText } from '../../heat/errorText.ts';
 import { frozen } from '../frozen.ts';
 
@@ -58,10 +61,9 @@ describe('fitYieldSpread on the Saxony sibships', () => {
     expect(weightTo).toBeGreaterThan(fit.weight);
     // the mean hardly moves along the profile of so many families
     for (const weight of [weightFrom, weightTo])
-      expect(fit.logLikelihood - logLikelihood(SIBSHIPS, { mean: fit.mean, weight })).toBeNear(
-        1.3528,
-        { absolute: 2e-3 },
-      );
+      expect(
+        fit.logLikelihood - betaBinomialLogLikelihood(SIBSHIPS, { mean: fit.mean, weight }),
+      ).toBeNear(1.3528, { absolute: 2e-3 });
   });
 });
 
@@ -89,9 +91,9 @@ describe('fitYieldSpread', () => {
             const mean = fit.mean + shift;
             if (mean <= 0 || mean >= 1 || weight * times < 0.1) continue;
             // roundings of sums of thousands
-            expect(logLikelihood(groups, { mean, weight: weight * times })).toBeLessThanOrEqual(
-              height + 1e-6,
-            );
+            expect(
+              betaBinomialLogLikelihood(groups, { mean, weight: weight * times }),
+            ).toBeLessThanOrEqual(height + 1e-6);
           }
       }),
       { numRuns: 60 },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { parseClock } from '../../../shared/book/reading/clock.ts';
+import { parseClock } from '../../../shared/book/reading/parseClock.ts';
 import { clockField } from '../../../sidebar/page/clockField.ts';
 import { sentence } from '../../../sidebar/page/sentence.ts';
 

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
 import type {
   BooksAnswer,

@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { QUOTES } from '../../../shared/book/tables/quotes.ts';
-import type { AnswerOf, PayloadOf } from '../../../shared/commands/commands.ts';
-import type { QuoteValues } from '../../../shared/money/quote/quoteFields.ts';
+import type { AnswerOf, PayloadOf } from '../../../shared/commands/commandTypes.ts';
+import type { QuoteValues } from '../../../shared/money/quote/quoteFieldTypes.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 

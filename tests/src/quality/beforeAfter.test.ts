@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { demoCells, platformOf, type Values } from '../../../scripts/bench/demoCells.ts';
 import { buildCode } from '../../../scripts/build/buildCode.ts';
 import { SHOP_HEADINGS } from '../../../shared/book/settings/settings.ts';
-import type { AnswerOf, CommandName } from '../../../shared/commands/commands.ts';
+import type { AnswerOf, CommandName } from '../../../shared/commands/commandTypes.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 
 const ORDER = '1007';

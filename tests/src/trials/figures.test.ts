@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
-import { headingOf } from '../../../shared/book/reading/heading.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { TABLES, type TableKey } from '../../../shared/book/tables.ts';
-import type { AnswerOf } from '../../../shared/commands/commands.ts';
+import type { AnswerOf } from '../../../shared/commands/commandTypes.ts';
 import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
 
 let remove = () => {};

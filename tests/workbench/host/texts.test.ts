@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { topLevelFunctions } from '../../../workbench/host/addOn.ts';
+import { closeOpenRanges, reopenRanges } from '../../../workbench/host/closeOpenRanges.ts';
 import {
   cellName,
   columnName,
@@ -7,11 +9,9 @@ import {
   formatA1,
   parseA1,
   splitSheet,
-} from '../../../workbench/host/a1.ts';
-import { topLevelFunctions } from '../../../workbench/host/addOn.ts';
-import { instantToSerial, serialToInstant } from '../../../workbench/host/dates.ts';
-import { closeOpenRanges, reopenRanges } from '../../../workbench/host/openRanges.ts';
-import { fromFile, toFile } from '../../../workbench/host/xlsx/formulaText.ts';
+} from '../../../workbench/host/parseA1.ts';
+import { instantToSerial, serialToInstant } from '../../../workbench/host/parseDate.ts';
+import { formulaFromFile, formulaToFile } from '../../../workbench/host/xlsx/formulaToFile.ts';
 
 const SIZE = { rows: 100, columns: 30 };
 
@@ -89,8 +89,8 @@ describe('formulas in files', () => {
     },
     { typed: '=POUR_BATCH(A2:A,"US")', file: 'POUR_BATCH(A2:A1048576,"US")' },
   ])('$typed', ({ typed, file }) => {
-    expect(toFile(typed)).toBe(file);
-    expect(fromFile(file)).toBe(typed);
+    expect(formulaToFile(typed)).toBe(file);
+    expect(formulaFromFile(file)).toBe(typed);
   });
 });
 

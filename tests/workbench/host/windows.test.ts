@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { emptySheet } from '../../../workbench/host/emptyWorkbook.ts';
 import { nextUnit, startEngine } from '../../../workbench/host/engine.ts';
 import type { Host, HostEvent, Operation, ProtectedRange } from '../../../workbench/host/Host.ts';
-import { emptySheet } from '../../../workbench/host/newWorkbook.ts';
 import { openFixture } from './fixture.ts';
 
 const SET = 'sheet.mutation.set-range-values';

@@ -4,7 +4,7 @@ import { WebSocket } from 'ws';
 import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
 import { freshPage, PAGE } from '../../../workbench/server/freshBuilds.ts';
-import type { ToWindow } from '../../../workbench/server/messages.ts';
+import type { ToWindow } from '../../../workbench/server/messageTypes.ts';
 import { type RunningServer, startServer } from '../../../workbench/server/startServer.ts';
 
 let host: Host;

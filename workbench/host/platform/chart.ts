@@ -1,8 +1,8 @@
 import type { Chart } from '../extras.ts';
-import { type ObjectMark, SELF } from '../standIn/protocol.ts';
-import { pointed, text, whole } from './args.ts';
-import type { RangeRef } from './refs.ts';
+import { type ObjectMark, SELF } from '../standIn/protocolTypes.ts';
+import { pointed, text, whole } from './optionalText.ts';
 import { answer, type Methods, type Session, withSelf } from './session.ts';
+import type { RangeRef } from './sheetOf.ts';
 
 /** A chart while it is built, or one that stands on a sheet: then it has an id. */
 type ChartRef = Omit<Chart, 'id'> & { readonly id?: number };

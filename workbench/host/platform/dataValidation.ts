@@ -1,8 +1,8 @@
-import { isDateMark } from '../cells.ts';
-import { SELF } from '../standIn/protocol.ts';
-import { flag, list, number, optionalText, text } from './args.ts';
-import type { RuleRef } from './rules.ts';
+import { isDateMark } from '../cellContent.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { flag, list, number, optionalText, text } from './optionalText.ts';
 import { answer, type Methods, withSelf } from './session.ts';
+import type { RuleRef } from './setRule.ts';
 
 function criteria(name: string, read: (args: readonly unknown[]) => readonly unknown[]) {
   return answer<RuleRef>((_session, ref, args) =>

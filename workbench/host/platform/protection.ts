@@ -1,10 +1,10 @@
-import type { Box } from '../a1.ts';
-import { sheetById } from '../book.ts';
 import type { Protection } from '../extras.ts';
-import { type ObjectMark, SELF } from '../standIn/protocol.ts';
-import { flag, pointed, text } from './args.ts';
-import { type RangeRef, rangeMark } from './refs.ts';
+import type { Box } from '../parseA1.ts';
+import { sheetById } from '../sheetNamed.ts';
+import { type ObjectMark, SELF } from '../standIn/protocolTypes.ts';
+import { flag, pointed, text } from './optionalText.ts';
 import { answer, type Methods, type Session, write } from './session.ts';
+import { type RangeRef, rangeMark } from './sheetOf.ts';
 
 export interface ProtectionRef {
   readonly protection: number;

@@ -1,13 +1,15 @@
 import type { ICellData } from '@univerjs/core';
-import { type Box, formatA1 } from '../a1.ts';
-import { changesFor, rangeOf, sheetById, writeCells } from '../book.ts';
-import { SELF } from '../standIn/protocol.ts';
+import { type Box, formatA1 } from '../parseA1.ts';
+import { changesFor, rangeOf, sheetById, writeCells } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
 import { core, sheets, sheetsFilter } from '../univer.ts';
-import { matrix, optionalWhole, pointed, whole } from './args.ts';
-import { fromUniver } from './foundRule.ts';
+import { fromUniver } from './fromUniver.ts';
+import { matrix, optionalWhole, pointed, whole } from './optionalText.ts';
 import { addProtection } from './protection.ts';
 import { RANGE_FORMAT } from './rangeFormat.ts';
 import { all, one, RANGE_VALUES } from './rangeValues.ts';
+import { answer, type Methods, type Session, ui, write } from './session.ts';
+import { NEW_RULE, type RuleRef, setRule } from './setRule.ts';
 import {
   a1Of,
   columnsOf,
@@ -18,9 +20,7 @@ import {
   sheetMark,
   sheetOf,
   writeChecked,
-} from './refs.ts';
-import { NEW_RULE, type RuleRef, setRule } from './rules.ts';
-import { answer, type Methods, type Session, ui, write } from './session.ts';
+} from './sheetOf.ts';
 import { sortRange } from './sortRange.ts';
 
 const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };

@@ -1,11 +1,11 @@
 import type { IBorderData, IStyleData } from '@univerjs/core';
-import { changesFor, patternAt, styleAt, writeCells } from '../book.ts';
-import { SELF } from '../standIn/protocol.ts';
+import { changesFor, patternAt, styleAt, writeCells } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
 import { core } from '../univer.ts';
-import { mismatch, number, text } from './args.ts';
+import { mismatch, number, text } from './optionalText.ts';
 import { all, each, one, same } from './rangeValues.ts';
-import { type RangeRef, sheetOf } from './refs.ts';
 import { answer, type Methods, type Session, write } from './session.ts';
+import { type RangeRef, sheetOf } from './sheetOf.ts';
 
 type Style = (value: unknown) => IStyleData;
 

@@ -1,10 +1,10 @@
 import type { ICellData } from '@univerjs/core';
-import { cellAt, patternAt } from '../book.ts';
-import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cells.ts';
-import { SELF } from '../standIn/protocol.ts';
-import { content, matrix, mismatch, text } from './args.ts';
-import { change, collect, columnsOf, type RangeRef, rowsOf, sheetOf } from './refs.ts';
+import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cellContent.ts';
+import { cellAt, patternAt } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { content, matrix, mismatch, text } from './optionalText.ts';
 import { answer, type Method, type Methods, type Session, values, write } from './session.ts';
+import { change, collect, columnsOf, type RangeRef, rowsOf, sheetOf } from './sheetOf.ts';
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 

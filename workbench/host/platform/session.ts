@@ -1,9 +1,10 @@
 /// <reference types="google-apps-script" />
-import type { Box } from '../a1.ts';
+
 import type { AddOn } from '../addOn.ts';
 import type { Engine } from '../engine.ts';
 import type { Extras } from '../extras.ts';
 import type { MenuItem, UiRequest } from '../Host.ts';
+import type { Box } from '../parseA1.ts';
 
 /** What the platform lets a run of the add-on do. */
 export type Mode = 'full' | 'simple trigger' | 'custom function';

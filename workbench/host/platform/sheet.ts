@@ -1,16 +1,16 @@
-import { findRange, sheetNamed, sheetNumber, usedSize } from '../book.ts';
-import { SELF } from '../standIn/protocol.ts';
+import { findRange, sheetNamed, sheetNumber, usedSize } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
 import { sheets, sheetsFilter } from '../univer.ts';
-import { flag, optionalText, optionalWhole, text, whole } from './args.ts';
 import { chartsOf, insertChart, newChart, removeChart } from './chart.ts';
-import { addMetadata, metadataOf } from './metadata.ts';
+import { addMetadata, metadataOf } from './developerMetadata.ts';
+import { flag, optionalText, optionalWhole, text, whole } from './optionalText.ts';
 import { addProtection, protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
-import { rangeMark, requireInside, type SheetRef, sheetOf } from './refs.ts';
 import { answer, type Methods, type Session, ui, values, write } from './session.ts';
-import { sheetMutation } from './sheetBand.ts';
 import { SHEET_CELLS } from './sheetCells.ts';
 import { SHEET_LAYOUT } from './sheetLayout.ts';
+import { sheetMutation } from './sheetMutation.ts';
+import { rangeMark, requireInside, type SheetRef, sheetOf } from './sheetOf.ts';
 
 /** `getRange('A1:B2')` or `getRange(row, column, rows, columns)`, counted from 1. */
 function getRange(session: Session, ref: SheetRef, args: readonly unknown[]) {

@@ -1,11 +1,11 @@
 import type { ICellData } from '@univerjs/core';
-import { changeLayout, changesFor, sheetSize, usedSize, writeCells } from '../book.ts';
-import { storedCell } from '../cells.ts';
-import { SELF } from '../standIn/protocol.ts';
-import { content, list } from './args.ts';
-import { type SheetRef, sheetOf, writeChecked } from './refs.ts';
+import { storedCell } from '../cellContent.ts';
+import { changeLayout, changesFor, sheetSize, usedSize, writeCells } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { content, list } from './optionalText.ts';
 import { type Methods, type Session, write } from './session.ts';
-import { band, wholeSheet } from './sheetBand.ts';
+import { band, wholeSheet } from './sheetMutation.ts';
+import { type SheetRef, sheetOf, writeChecked } from './sheetOf.ts';
 
 function clearing(cell: ICellData) {
   return write<SheetRef>((session, ref) => {

@@ -1,10 +1,10 @@
-import { changeLayout, rangeOf, sheetSize } from '../book.ts';
-import { SELF } from '../standIn/protocol.ts';
+import { changeLayout, rangeOf, sheetSize } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
 import { sheets } from '../univer.ts';
-import { optionalWhole, whole } from './args.ts';
-import { type SheetRef, sheetOf } from './refs.ts';
+import { optionalWhole, whole } from './optionalText.ts';
 import { answer, type Methods, type Session, write } from './session.ts';
-import { band, type Kind, sheetMutation } from './sheetBand.ts';
+import { band, type Kind, sheetMutation } from './sheetMutation.ts';
+import { type SheetRef, sheetOf } from './sheetOf.ts';
 
 function insert(kind: Kind, place: 'after' | 'before', counts: 'counted' | 'single' = 'counted') {
   return write<SheetRef>((session, ref, args) => {

@@ -1,11 +1,11 @@
 import type { ICellData, Worksheet } from '@univerjs/core';
-import type { Box } from '../a1.ts';
-import { cellAt, changesFor, patternAt, writeCells } from '../book.ts';
-import { type CellContent, cellContent, isDateMark } from '../cells.ts';
-import { SELF } from '../standIn/protocol.ts';
-import { flag, list, mismatch, whole } from './args.ts';
-import { type RangeRef, rowsOf, sheetOf } from './refs.ts';
+import { type CellContent, cellContent, isDateMark } from '../cellContent.ts';
+import type { Box } from '../parseA1.ts';
+import { cellAt, changesFor, patternAt, writeCells } from '../sheetNamed.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { flag, list, mismatch, whole } from './optionalText.ts';
 import type { Session } from './session.ts';
+import { type RangeRef, rowsOf, sheetOf } from './sheetOf.ts';
 
 interface SortKey {
   /** From 0 */

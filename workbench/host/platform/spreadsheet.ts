@@ -1,15 +1,15 @@
 import type { IWorksheetData } from '@univerjs/core';
-import { type Box, formatA1, quoteSheet } from '../a1.ts';
-import { findRange, sheetById, sheetNamed, sheetNumber, unusedSheetId } from '../book.ts';
-import { emptySheet } from '../newWorkbook.ts';
+import { emptySheet } from '../emptyWorkbook.ts';
+import { type Box, formatA1, quoteSheet } from '../parseA1.ts';
+import { findRange, sheetById, sheetNamed, sheetNumber, unusedSheetId } from '../sheetNamed.ts';
 import { formula, sheets } from '../univer.ts';
-import { optionalText, pointed, text, whole } from './args.ts';
-import { addMetadata, metadataOf } from './metadata.ts';
+import { addMetadata, metadataOf } from './developerMetadata.ts';
+import { optionalText, pointed, text, whole } from './optionalText.ts';
 import { protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
-import { type RangeRef, rangeMark, type SheetRef, sheetMark } from './refs.ts';
-import { NEW_RULE } from './rules.ts';
 import { answer, type Methods, type Session, ui, write } from './session.ts';
+import { NEW_RULE } from './setRule.ts';
+import { type RangeRef, rangeMark, type SheetRef, sheetMark } from './sheetOf.ts';
 
 const FIRST_CELL: Box = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
 

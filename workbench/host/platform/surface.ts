@@ -1,9 +1,7 @@
-import type { ServiceCall, ServiceReply, Surface } from '../standIn/protocol.ts';
+import type { ServiceCall, ServiceReply, Surface } from '../standIn/protocolTypes.ts';
 import { CHART, CHART_BUILDER, COLUMN_CHART_BUILDER, LINE_CHART_BUILDER } from './chart.ts';
 import { DATA_VALIDATION, DATA_VALIDATION_BUILDER } from './dataValidation.ts';
-import { DEVELOPER_METADATA } from './metadata.ts';
-import { PROTECTION } from './protection.ts';
-import { RANGE } from './range.ts';
+import { DEVELOPER_METADATA } from './developerMetadata.ts';
 import {
   CONSOLE,
   LOCK,
@@ -14,7 +12,9 @@ import {
   SESSION,
   USER,
   UTILITIES,
-} from './services.ts';
+} from './lockService.ts';
+import { PROTECTION } from './protection.ts';
+import { RANGE } from './range.ts';
 import { isWithSelf, type Method, type Session } from './session.ts';
 import { FILTER, SHEET } from './sheet.ts';
 import { SPREADSHEET, SPREADSHEET_APP } from './spreadsheet.ts';

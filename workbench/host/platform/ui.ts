@@ -1,6 +1,6 @@
 import type { MenuItem } from '../Host.ts';
-import { SELF } from '../standIn/protocol.ts';
-import { optionalText, pointed, text, whole } from './args.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { optionalText, pointed, text, whole } from './optionalText.ts';
 import { answer, type Methods, type Session, ui, withSelf } from './session.ts';
 
 export interface HtmlRef {

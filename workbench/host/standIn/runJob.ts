@@ -1,8 +1,8 @@
 import vm from 'node:vm';
+import { installServices } from './installServices.ts';
 import { jsonOnly } from './jsonOnly.ts';
-import type { Job, JobResult, Surface, Transport } from './protocol.ts';
+import type { Job, JobResult, Surface, Transport } from './protocolTypes.ts';
 import { freshRealm, type Realm } from './realm.ts';
-import { installServices } from './services.ts';
 
 /** The add-on's code in a fresh global scope, with the platform's objects in it. */
 export function loadBundle(

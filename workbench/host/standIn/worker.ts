@@ -1,25 +1,13 @@
 import vm from 'node:vm';
-import {
-  type MessagePort,
-  parentPort,
-  receiveMessageOnPort,
-  workerData,
-} from 'node:worker_threads';
-import type { Job, JobResult, ServiceReply, Surface, Transport } from './protocol.ts';
+import { parentPort, receiveMessageOnPort, workerData } from 'node:worker_threads';
+import type {
+  JobResult,
+  ServiceReply,
+  Transport,
+  WorkerJob,
+  WorkerSetup,
+} from './protocolTypes.ts';
 import { loadBundle, messageOf, runJob } from './runJob.ts';
-
-/** What the host hands the worker at its start. */
-export interface WorkerSetup {
-  readonly code: string;
-  readonly surface: Surface;
-  /** Replies of the host arrive here; the flag counts them. */
-  readonly replies: MessagePort;
-  readonly flag: Int32Array;
-}
-
-export interface WorkerJob extends Job {
-  readonly now?: number;
-}
 
 // The host made this worker with exactly this setup.
 const setup = workerData as WorkerSetup;

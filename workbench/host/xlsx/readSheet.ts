@@ -1,12 +1,12 @@
 import type { Cell, CellValue, Worksheet } from '@cj-tech-master/excelts';
 import type { ICellData, ISheetDataValidationRule, IWorksheetData } from '@univerjs/core';
-import { parseA1 } from '../a1.ts';
-import { emptySheet } from '../newWorkbook.ts';
+import { emptySheet } from '../emptyWorkbook.ts';
+import { parseA1 } from '../parseA1.ts';
 import { core } from '../univer.ts';
-import { fromFile } from './formulaText.ts';
-import type { HiddenPart } from './hiddenSheet.ts';
-import { ruleFromFile } from './rulesInFile.ts';
-import { styleFromFile } from './styles.ts';
+import { formulaFromFile } from './formulaToFile.ts';
+import { ruleFromFile } from './ruleToFile.ts';
+import { styleFromFile } from './styleToFile.ts';
+import type { HiddenPart } from './writeHidden.ts';
 import { CHARACTER, PADDING, POINT } from './writeSheet.ts';
 
 const DAY = 86_400_000;
@@ -84,7 +84,7 @@ function readCell(cell: Cell, spilled: boolean): ICellData | undefined {
 }
 
 function readValue(cell: Cell, spilled: boolean): ICellData {
-  if (cell.formula) return { f: fromFile(cell.formula) };
+  if (cell.formula) return { f: formulaFromFile(cell.formula) };
   return spilled ? {} : plainValue(cell.value);
 }
 

@@ -1,11 +1,11 @@
 import { Workbook } from '@cj-tech-master/excelts';
 import type { IRange, Worksheet as UniverSheet } from '@univerjs/core';
-import { splitSheet } from '../a1.ts';
-import { cellAt } from '../book.ts';
 import type { Engine } from '../engine.ts';
 import type { Extras } from '../extras.ts';
-import { type HiddenPart, writeHidden } from './hiddenSheet.ts';
-import { ruleToFile } from './rulesInFile.ts';
+import { splitSheet } from '../parseA1.ts';
+import { cellAt } from '../sheetNamed.ts';
+import { ruleToFile } from './ruleToFile.ts';
+import { type HiddenPart, writeHidden } from './writeHidden.ts';
 import { writeSheet } from './writeSheet.ts';
 
 /** The workbook as the bytes of an .xlsx file. */

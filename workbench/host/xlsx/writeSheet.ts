@@ -1,13 +1,13 @@
 import type { CellValue, Workbook, Worksheet } from '@cj-tech-master/excelts';
 import type { ICellData, Worksheet as UniverSheet } from '@univerjs/core';
-import { formatA1 } from '../a1.ts';
-import { cellAt } from '../book.ts';
-import { cellContent } from '../cells.ts';
+import { cellContent } from '../cellContent.ts';
 import type { Engine } from '../engine.ts';
+import { formatA1 } from '../parseA1.ts';
+import { cellAt } from '../sheetNamed.ts';
 import { core } from '../univer.ts';
-import { toFile } from './formulaText.ts';
-import { ruleToFile } from './rulesInFile.ts';
-import { styleToFile, toArgb } from './styles.ts';
+import { formulaToFile } from './formulaToFile.ts';
+import { ruleToFile } from './ruleToFile.ts';
+import { styleToFile, toArgb } from './styleToFile.ts';
 
 /** Pixels of a column of so many characters, and of a row of so many points, at the default font. */
 export const CHARACTER = 7;
@@ -91,9 +91,9 @@ function valueToFile(formula: string | undefined, cell: ICellData | undefined): 
   const plain = typeof content === 'object' ? null : content;
   if (formula === undefined) return plain === '' ? null : plain;
   if (typeof plain === 'string' && /^#[A-Z]+[!?/]/.test(plain)) {
-    return { formula: toFile(formula), result: { error: errorName(plain) } };
+    return { formula: formulaToFile(formula), result: { error: errorName(plain) } };
   }
-  return { formula: toFile(formula), result: plain ?? '' };
+  return { formula: formulaToFile(formula), result: plain ?? '' };
 }
 
 function errorName(shown: string): '#VALUE!' {

@@ -1,5 +1,5 @@
 import type { CallResult } from '../../host/Host.ts';
-import type { FromFrame, ToFrame } from './frameMessages.ts';
+import type { FromFrame, ToFrame } from './frameMessageTypes.ts';
 import { scriptRunner } from './scriptRunner.ts';
 
 /*

@@ -1,10 +1,10 @@
-import type { ShownRequest } from '../../server/messages.ts';
+import type { ShownRequest } from '../../server/messageTypes.ts';
 import type { Connection } from '../connection.ts';
 import { part } from '../element.ts';
 import type { Grid } from '../grid/gridTypes.ts';
 import type { Dialogs } from './dialogs.ts';
 import type { Sidebar } from './sidebar.ts';
-import { toast } from './toasts.ts';
+import { toast } from './toast.ts';
 
 const CHOICES = {
   ok: [{ name: 'ok', label: 'OK' }],

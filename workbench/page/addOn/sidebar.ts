@@ -1,5 +1,5 @@
 import { button, element } from '../element.ts';
-import { addOnFrame, type FrameListeners } from './frames.ts';
+import { addOnFrame, type FrameListeners } from './addOnFrame.ts';
 
 export interface Sidebar {
   /** Shows a page of the add-on, in place of the last. */

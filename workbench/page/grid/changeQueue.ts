@@ -1,4 +1,4 @@
-import type { FromWindow, WindowMutation } from '../../server/messages.ts';
+import type { FromWindow, WindowMutation } from '../../server/messageTypes.ts';
 
 type Change = Extract<FromWindow, { readonly kind: 'change' }>;
 

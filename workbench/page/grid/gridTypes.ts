@@ -1,6 +1,6 @@
 import type { ICommandService } from '@univerjs/core';
-import type { Box } from '../../host/a1.ts';
 import type { LocalMutation, Operation, Selection } from '../../host/Host.ts';
+import type { Box } from '../../host/parseA1.ts';
 
 /** The workbook on the page: shows values, takes edits, computes nothing. */
 export interface Grid {

@@ -1,5 +1,5 @@
 import type { Operation, ProtectedRange, ShownChart } from '../../host/Host.ts';
-import { CHARTS, PROTECTIONS } from '../../server/messages.ts';
+import { CHARTS, PROTECTIONS } from '../../server/messageTypes.ts';
 import type { ChangeQueue } from './changeQueue.ts';
 import type { Grid } from './gridTypes.ts';
 

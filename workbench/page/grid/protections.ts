@@ -10,8 +10,8 @@ import {
   DeleteRangeMoveUpCommand,
   SetRangeValuesCommand,
 } from '@univerjs/sheets';
-import { type Box, formatA1 } from '../../host/a1.ts';
 import type { ProtectedRange } from '../../host/Host.ts';
+import { type Box, formatA1 } from '../../host/parseA1.ts';
 
 /** Commands by which a person changes what cells hold. */
 const EDITS: readonly string[] = [

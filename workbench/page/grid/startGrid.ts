@@ -13,11 +13,11 @@ import {
 } from '@univerjs/sheets';
 import { ILayoutService } from '@univerjs/ui';
 import { skip } from 'rxjs';
-import { type Box, formatA1 } from '../../host/a1.ts';
 import type { Host, LocalMutation } from '../../host/Host.ts';
-import type { WindowMutation } from '../../server/messages.ts';
-import { locate, reading } from './gridReading.ts';
+import { type Box, formatA1 } from '../../host/parseA1.ts';
+import type { WindowMutation } from '../../server/messageTypes.ts';
 import type { Grid } from './gridTypes.ts';
+import { locate, reading } from './reading.ts';
 import { rowHeights } from './rowHeights.ts';
 import { startUniver } from './startUniver.ts';
 

@@ -1,5 +1,5 @@
 import { pausePoints } from '../../../plan/pausePoints.ts';
-import type { OrderPlan } from '../../../plan/plan.ts';
+import type { OrderPlan } from '../../../plan/planTypes.ts';
 import type { SheetSection } from '../documentTypes.ts';
 
 /** The pauses of a run sheet. */

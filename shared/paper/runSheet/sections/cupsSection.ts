@@ -1,5 +1,5 @@
 import { HEAT_REFERENCE } from '../../../heat/heatUsed.ts';
-import type { DosePlan, LayerPlan, OrderPlan } from '../../../plan/plan.ts';
+import type { DosePlan, LayerPlan, OrderPlan } from '../../../plan/planTypes.ts';
 import {
   countText,
   gramsText,

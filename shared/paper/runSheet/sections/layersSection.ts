@@ -1,7 +1,7 @@
-import { formatClock } from '../../../book/reading/clock.ts';
-import type { LayerPlan, OrderPlan } from '../../../plan/plan.ts';
+import { formatClock } from '../../../book/reading/parseClock.ts';
+import type { LayerPlan, OrderPlan } from '../../../plan/planTypes.ts';
 import type { Band, LayerBands } from '../../../plan/uncertainty/heatDetail.ts';
-import { widestText } from '../../../plan/uncertainty/widestSentence.ts';
+import { widestText } from '../../../plan/uncertainty/widestText.ts';
 import {
   countText,
   durationText,
@@ -9,7 +9,7 @@ import {
   stopwatchText,
   temperatureText,
 } from '../../../words/quantityText.ts';
-import { timeBandText } from '../../../words/rangeText.ts';
+import { timeBandText } from '../../../words/timeBandText.ts';
 import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
 
 /** The layers in the order they are poured: mark, cup temperature and window. */

@@ -1,6 +1,6 @@
 import { heatUpOf } from '../../../pictures/heatUp/heatUp.ts';
 import { layerTimelineOf } from '../../../pictures/layerTimeline/layerTimeline.ts';
-import type { OrderPlan } from '../../../plan/plan.ts';
+import type { OrderPlan } from '../../../plan/planTypes.ts';
 import type { RunIdentity, SheetBlock, SheetSection } from '../documentTypes.ts';
 
 /** Heat-up and one round as pictures, for a page of their own. */

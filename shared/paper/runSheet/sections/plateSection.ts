@@ -1,8 +1,8 @@
-import type { OrderPlan, PlatePlan } from '../../../plan/plan.ts';
+import type { OrderPlan, PlatePlan } from '../../../plan/planTypes.ts';
 import { plateOnText } from '../../../plan/plateOnText.ts';
-import { widestText } from '../../../plan/uncertainty/widestSentence.ts';
+import { widestText } from '../../../plan/uncertainty/widestText.ts';
 import { countText, durationText, temperatureText } from '../../../words/quantityText.ts';
-import { timeBandText } from '../../../words/rangeText.ts';
+import { timeBandText } from '../../../words/timeBandText.ts';
 import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
 
 /** Said wherever a mold reading is asked for. */

@@ -71,7 +71,7 @@ export interface RunSheetCells {
 export const TAB_WIDTHS = [88, 62, 66, 74, 74, 46, 46, 46, 46, 46, 46, 46, 46] as const;
 
 /** A run sheet's cells while they are laid out, row by row. */
-export interface TabDraft {
+export interface RunSheetDraft {
   readonly rows: TabRow[];
   readonly merges: TabBox[];
   readonly frames: TabBox[];
@@ -82,7 +82,7 @@ const BLANK: TabCell = { value: '', style: 'plain' };
 
 /** Adds one row from cells at given columns; the others stay blank. Returns its number. */
 export function addRow(
-  draft: TabDraft,
+  draft: RunSheetDraft,
   height: number,
   cells: ReadonlyMap<number, TabCell>,
 ): number {

@@ -4,8 +4,8 @@ import { runSheetCells } from '../../../../shared/paper/runSheet/runSheetCells.t
 import { runSheetDocument } from '../../../../shared/paper/runSheet/runSheetDocument.ts';
 import { runSheetElements } from '../../../../shared/paper/runSheet/runSheetElements.ts';
 import { pictureText } from '../../../../shared/pictures/pictureText.ts';
-import type { OrderPlan } from '../../../../shared/plan/plan.ts';
 import { planOrder } from '../../../../shared/plan/planOrder.ts';
+import type { OrderPlan } from '../../../../shared/plan/planTypes.ts';
 import type { HeatDetail } from '../../../../shared/plan/uncertainty/heatDetail.ts';
 import { demoBook } from '../../../book/demoBook.ts';
 import { HEAT_UP } from '../../../pictures/pictureData.ts';
@@ -22,7 +22,7 @@ const DETAIL: HeatDetail = {
   readings: HEAT_UP.readings,
   layerCourses: [],
   profiles: [],
-  seams: [],
+  jointHeights: [],
 };
 
 function planned(): OrderPlan {

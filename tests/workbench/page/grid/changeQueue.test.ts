@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changeQueue } from '../../../../workbench/page/grid/changeQueue.ts';
-import type { FromWindow } from '../../../../workbench/server/messages.ts';
+import type { FromWindow } from '../../../../workbench/server/messageTypes.ts';
 
 type Change = Extract<FromWindow, { readonly kind: 'change' }>;
 

@@ -1,0 +1,125 @@
+import { isDateMark } from '../cellContent.ts';
+import { formatDate, parseDate } from '../parseDate.ts';
+import { SELF } from '../standIn/protocolTypes.ts';
+import { mismatch, number, text } from './optionalText.ts';
+import { answer, type Methods, type Session, write } from './session.ts';
+
+export const LOCK_SERVICE: Methods<GoogleAppsScript.Lock.LockService, null> = {
+  getDocumentLock: answer(() => ({ $object: 'Lock', ref: null })),
+  getScriptLock: answer(() => ({ $object: 'Lock', ref: null })),
+};
+
+/** Waits for the document lock; the wait is real, so that a busy workbook is felt as it is. */
+async function acquire(session: Session, patience: number): Promise<boolean> {
+  const { platform } = session;
+  const until = Date.now() + patience;
+  while (platform.lock !== undefined && platform.lock !== session.key) {
+    if (Date.now() >= until) return false;
+    await new Promise((resolve) => setTimeout(resolve, Math.min(20, patience)));
+  }
+  platform.lock = session.key;
+  return true;
+}
+
+export const LOCK: Methods<GoogleAppsScript.Lock.Lock, null> = {
+  tryLock: write((session, _ref, args) => acquire(session, number(args, 0))),
+  waitLock: write(async (session, _ref, args) => {
+    if (await acquire(session, number(args, 0))) return;
+    throw new Error('Lock timeout: another process was holding the lock for too long.');
+  }),
+  hasLock: answer((session) => session.platform.lock === session.key),
+  releaseLock: answer((session) => {
+    if (session.platform.lock === session.key) session.platform.lock = undefined;
+  }),
+};
+
+/** Limits of the platform's store of properties [characters]. */
+const PROPERTY_LIMIT = 9 * 1024;
+const STORE_LIMIT = 500 * 1024;
+
+export const PROPERTIES_SERVICE: Methods<GoogleAppsScript.Properties.PropertiesService, null> = {
+  getDocumentProperties: answer(() => ({ $object: 'Properties', ref: 'document' })),
+  getUserProperties: answer(() => ({ $object: 'Properties', ref: 'user' })),
+  getScriptProperties: answer(() => ({ $object: 'Properties', ref: 'script' })),
+};
+
+function storeOf(session: Session, store: string): Readonly<Record<string, string>> {
+  const { properties } = session.platform.extras();
+  const prefix = `${store}:`;
+  return Object.fromEntries(
+    Object.entries(properties)
+      .filter(([key]) => key.startsWith(prefix))
+      .map(([key, value]) => [key.slice(prefix.length), value]),
+  );
+}
+
+function setProperty(session: Session, store: string, args: readonly unknown[]) {
+  const [key, value] = [text(args, 0), text(args, 1)];
+  if (value.length > PROPERTY_LIMIT) throw new Error('Argument too large: value');
+  const { properties } = session.platform.extras();
+  const changed = { ...properties, [`${store}:${key}`]: value };
+  if (JSON.stringify(changed).length > STORE_LIMIT) {
+    throw new Error(
+      'You have exceeded the property storage quota. Please remove some properties and try again.',
+    );
+  }
+  session.platform.change({ properties: changed });
+  return SELF;
+}
+
+export const PROPERTIES: Methods<GoogleAppsScript.Properties.Properties, string> = {
+  getProperty: answer((session, ref, args) => storeOf(session, ref)[text(args, 0)] ?? null),
+  getProperties: answer(storeOf),
+  getKeys: answer((session, ref) => Object.keys(storeOf(session, ref))),
+  setProperty: write(setProperty),
+  deleteProperty: write((session, ref, args) => {
+    const { [`${ref}:${text(args, 0)}`]: _gone, ...properties } =
+      session.platform.extras().properties;
+    session.platform.change({ properties });
+    return SELF;
+  }),
+};
+
+export const UTILITIES: Methods<GoogleAppsScript.Utilities.Utilities, null> = {
+  getUuid: answer((session) => session.platform.uuid()),
+  formatDate: answer((_session, _ref, args) => {
+    const date = args[0];
+    if (!isDateMark(date)) throw mismatch(args);
+    return formatDate(date.$date, text(args, 1), text(args, 2));
+  }),
+  parseDate: answer((_session, _ref, args) => ({
+    $date: parseDate(text(args, 0), text(args, 1), text(args, 2)),
+  })),
+  sleep: answer(
+    (_session, _ref, args) =>
+      new Promise((resolve) => setTimeout(() => resolve(undefined), number(args, 0))),
+  ),
+};
+
+export const SESSION: Methods<GoogleAppsScript.Base.Session, null> = {
+  // Without consent to know it, the platform answers with nothing.
+  getActiveUser: answer(() => ({ $object: 'User', ref: null })),
+  getEffectiveUser: answer(() => ({ $object: 'User', ref: null })),
+  getScriptTimeZone: answer((session) => session.platform.addOn.timeZone),
+  getActiveUserLocale: answer(() => 'en'),
+  getTemporaryActiveUserKey: answer((session) => `window-${session.window}`),
+};
+
+export const USER: Methods<GoogleAppsScript.Base.User, null> = {
+  getEmail: answer(() => ''),
+};
+
+function log(session: Session, _ref: null, args: readonly unknown[]) {
+  session.platform.log(
+    args.map((arg) => (typeof arg === 'string' ? arg : JSON.stringify(arg))).join(' '),
+  );
+}
+
+export const CONSOLE: Methods<typeof console, null> = {
+  log: answer(log),
+  info: answer(log),
+  warn: answer(log),
+  error: answer(log),
+};
+
+export const LOGGER: Methods<GoogleAppsScript.Base.Logger, null> = { log: answer(log) };
