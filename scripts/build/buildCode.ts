@@ -13,7 +13,7 @@ const CALLED_BY_STUBS = ['callSheetFunction', 'runCommand'];
 
 /**
  * Builds dist/Code.js: one global, then a plain top-level function for each menu item, command and sheet function.
- * @throws Error on any warning, on syntax past ES2019, and on a global that the platform lacks
+ * @throws Error on any warning, on syntax past ES2019 but for `?.` and `??`, and on a global that the platform lacks
  */
 export async function buildCode(outFile: string): Promise<void> {
   const result = await build({
@@ -23,6 +23,8 @@ export async function buildCode(outFile: string): Promise<void> {
     format: 'iife',
     globalName: GLOBAL_NAME,
     target: 'es2019',
+    // The platform's own samples use both; written out they weigh 17 kB.
+    supported: { 'optional-chain': true, 'nullish-coalescing': true },
     platform: 'neutral',
     mainFields: ['module', 'main'],
     charset: 'utf8',
@@ -49,9 +51,6 @@ function stubs(): string {
   );
   const commands = Object.keys(ALL_COMMANDS)
     .sort()
-    .map(
-      (name) =>
-        `function ${name}(payload) { return ${GLOBAL_NAME}.runCommand('${name}', payload); }`,
-    );
+    .map((name) => `function ${name}(asked){return ${GLOBAL_NAME}.runCommand('${name}',asked)}`);
   return [...plain, ...commands, ...ALL_FUNCTIONS.map(sheetFunctionStub)].join('\n');
 }

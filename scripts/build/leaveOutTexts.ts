@@ -7,9 +7,12 @@ const TEXTS = [
   {
     files:
       /shared[\\/]book[\\/](?:tables[\\/].*|settings[\\/](?:settings|moneySettings|daySettings))\.ts$/,
-    keys: new Set(['about']),
+    keys: new Set(['about', 'growth']),
   },
-  { files: /shared[\\/]functions[\\/].*\.ts$/, keys: new Set(['about', 'notes', 'examples']) },
+  {
+    files: /shared[\\/]functions[\\/].*\.ts$/,
+    keys: new Set(['about', 'family', 'notes', 'examples']),
+  },
   { files: /shared[\\/]material[\\/]defaults\.ts$/, keys: new Set(['evidence']) },
 ];
 

@@ -7,11 +7,13 @@ const ABSENT = new Set(
   ),
 );
 
-/** Why the platform would refuse the script: syntax past ES2019, BigInt literals, or a free use of an absent global. */
+/** Why the platform would refuse the script: syntax past ES2019 but for `?.` and `??`, or a free use of an absent global. */
 export function refusedSyntax(code: string): readonly string[] {
   const refused: string[] = [];
   try {
-    const tree = parse(code, { ecmaVersion: 2019, sourceType: 'script' });
+    const tree = parse(code, { ecmaVersion: 2020, sourceType: 'script' });
+    if (holds(tree, isPast2019))
+      refused.push('does not parse as ES2019: it has a BigInt or an import()');
     for (const name of freeNames(tree))
       if (ABSENT.has(name)) refused.push(`uses ${name}, which the platform lacks`);
   } catch (error) {
@@ -35,6 +37,19 @@ function freeNames(tree: Node): ReadonlySet<string> {
     else if (!isKey && !isLabel && !isProbe) used.add(name);
   });
   return new Set([...used].filter((name) => !declared.has(name)));
+}
+
+/** The rest of what the year 2020 brought. */
+function isPast2019(node: Tree): boolean {
+  return node.type === 'ImportExpression' || typeof node['bigint'] === 'string';
+}
+
+function holds(tree: Node, what: (node: Tree) => boolean): boolean {
+  let found = false;
+  walk(tree, undefined, '', (node) => {
+    found ||= what(node);
+  });
+  return found;
 }
 
 type Tree = Node & { readonly [key: string]: unknown };

@@ -15,7 +15,7 @@ export function sheetFunctionStub(declared: SheetFunction): string {
     ' * @param {string} units US or metric.',
     ` * @return {${declared.returns.length > 1 || declared.kind !== 'row' ? 'Array' : 'number|string'}} ${oneLine(declared.returns.map((result) => result.name).join(', '))}`,
     ' * @customfunction\n */',
-    `function ${declared.name}(${names.join(', ')}) { return ${GLOBAL_NAME}.callSheetFunction('${declared.name}', arguments); }`,
+    `function ${declared.name}(${names.join(', ')}){return ${GLOBAL_NAME}.callSheetFunction('${declared.name}',arguments)}`,
   ].join('\n');
 }
 
@@ -27,7 +27,7 @@ function typeWords(parameter: AnyParameter): string {
 }
 
 function paramWords(parameter: AnyParameter): string {
-  if (parameter.kind === 'table') return `The sheet ${parameter.sheet} with its headings.`;
+  if (parameter.kind === 'table') return `The sheet ${parameter.sheet}.`;
   if (parameter.kind === 'text') return oneLine(parameter.about);
   const unit = parameter.kind === 'choice' ? '' : unitWords(parameter);
   const choices = parameter.kind === 'choice' ? ` One of: ${parameter.choices.join(', ')}.` : '';
