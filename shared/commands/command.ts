@@ -33,9 +33,17 @@ export interface Context {
   readonly timers: () => readonly RunningTimer[];
 }
 
-/** A page that opens as a dialog, with what it asks for; or a sheet that comes to the front. */
+/**
+ * A page that opens as a dialog with what it asks for, and with the answer where that is known already, so that nothing is worked out
+ * again; or a sheet that comes to the front.
+ */
 export type Shown =
-  | { readonly dialog: string; readonly title: string; readonly request: object }
+  | {
+      readonly dialog: string;
+      readonly title: string;
+      readonly request: object;
+      readonly answer?: object;
+    }
   | { readonly sheet: string };
 
 /** What a command answers, what it writes, all of it or nothing, and what it shows afterwards. */

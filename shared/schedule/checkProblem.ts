@@ -58,18 +58,18 @@ function checkTask(task: Task, capacities: ReadonlyMap<string, number>): void {
   if (startedAt !== undefined) requireNumber(startedAt, `start of ${id}`, { whole: true });
   if (due !== undefined) requireNumber(due, `due time of ${id}`, { whole: true });
   if (weight !== undefined) requireNumber(weight, `weight of ${id}`, { greaterThan: 0 });
-  for (const ways of uses) checkWays(id, ways, capacities);
+  for (const modes of uses) checkModes(id, modes, capacities);
 }
 
-function checkWays(
+function checkModes(
   id: string,
-  ways: readonly Mode[],
+  modes: readonly Mode[],
   capacities: ReadonlyMap<string, number>,
 ): void {
-  if (ways.length === 0)
-    throw new InputError({ field: `ways of ${id}`, rule: { kind: 'given' }, value: '' });
-  for (const way of ways)
-    for (const { resource, amount } of way) {
+  if (modes.length === 0)
+    throw new InputError({ field: `modes of ${id}`, rule: { kind: 'given' }, value: '' });
+  for (const mode of modes)
+    for (const { resource, amount } of mode) {
       const capacity = capacities.get(resource);
       if (capacity === undefined) throw unknown(`resource of ${id}`, resource, 'the resources');
       requireNumber(amount, `${resource} for ${id}`, {
@@ -90,13 +90,13 @@ function checkLink({ before, after, least = 0, most }: Link, known: ReadonlySet<
 }
 
 function checkHold(
-  { id, first, last, modes: ways }: Hold,
+  { id, first, last, modes }: Hold,
   known: ReadonlySet<string>,
   capacities: ReadonlyMap<string, number>,
 ): void {
   for (const task of [first, last])
     if (!known.has(task)) throw unknown(`task of ${id}`, task, 'the tasks');
-  checkWays(id, ways, capacities);
+  checkModes(id, modes, capacities);
 }
 
 function unknown(field: string, value: string, where: string): InputError {

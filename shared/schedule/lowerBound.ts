@@ -54,17 +54,17 @@ function loadsOf(
 ): readonly Load[] {
   const { uses, durations, holds } = network;
   const ofTasks = uses.flatMap((all, task) =>
-    all.flatMap((ways) => {
+    all.flatMap((modes) => {
       const visit = {
         head: heads[task] ?? 0,
         duration: durations[task] ?? 0,
         tail: tails[task] ?? 0,
       };
-      return visit.duration > 0 ? [loadOf(ways, visit)] : [];
+      return visit.duration > 0 ? [loadOf(modes, visit)] : [];
     }),
   );
   const ofHolds = holds.map((hold, place) =>
-    loadOf(hold.ways, {
+    loadOf(hold.modes, {
       head: heads[hold.first] ?? 0,
       duration: spans[place] ?? 0,
       tail: tails[hold.last] ?? 0,
@@ -73,8 +73,8 @@ function loadsOf(
   return [...ofTasks, ...ofHolds];
 }
 
-function loadOf(ways: readonly Taking[], visit: MachineVisit): Load {
-  const main = ways.flatMap((way) => way[0] ?? []);
+function loadOf(modes: readonly Taking[], visit: MachineVisit): Load {
+  const main = modes.flatMap((mode) => mode[0] ?? []);
   const pool = [...new Set(main.map(({ resource }) => resource))].sort((a, b) => a - b);
   return { ...visit, pool, amount: Math.min(...main.map(({ amount }) => amount)) };
 }

@@ -18,7 +18,7 @@ export function mirrorNetwork(network: Network, end: number): Network {
     dues: new Array<number>(count).fill(Number.POSITIVE_INFINITY),
     startedAt: new Array<undefined>(count).fill(undefined),
     ...joined(count, shifted),
-    holds: holds.map(({ first, last, ways }) => ({ first: last, last: first, ways })),
+    holds: holds.map(({ first, last, modes }) => ({ first: last, last: first, modes })),
     open: network.open.map((profile) => mirrorProfile(profile, end)),
   };
 }

@@ -16,7 +16,7 @@ export interface Arc {
 export interface HeldSpan {
   readonly first: number;
   readonly last: number;
-  readonly ways: readonly Taking[];
+  readonly modes: readonly Taking[];
 }
 
 /** A problem by numbers instead of names, as the search walks it. */
@@ -43,15 +43,15 @@ export interface Network {
 export function networkOf({ resources, tasks, links, holds = [] }: SchedulingProblem): Network {
   const taskAt = numbered(tasks);
   const resourceAt = numbered(resources);
-  const takings = (ways: Hold['modes']): readonly Taking[] =>
-    ways.map((way) =>
-      way.map(({ resource, amount }) => ({ resource: resourceAt(resource), amount })),
+  const takings = (modes: Hold['modes']): readonly Taking[] =>
+    modes.map((mode) =>
+      mode.map(({ resource, amount }) => ({ resource: resourceAt(resource), amount })),
     );
   const durations = tasks.map(({ duration }) => duration);
-  const spans = holds.map(({ first, last, modes: ways }) => ({
+  const spans = holds.map(({ first, last, modes }) => ({
     first: taskAt(first),
     last: taskAt(last),
-    ways: takings(ways),
+    modes: takings(modes),
   }));
   const arcs = [
     ...links.map(({ before, after, from = 'finish', least = 0, most, isTogether }) => {

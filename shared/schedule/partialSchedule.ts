@@ -31,11 +31,11 @@ export function emptyPartialSchedule({ count, holds, open }: Network): PartialSc
 /** Takes everything of a way over a span. */
 export function takeMode(
   { profiles, taken }: PartialSchedule,
-  way: Taking,
+  mode: Taking,
   from: number,
   to: number,
 ): void {
-  for (const { resource, amount } of way) {
+  for (const { resource, amount } of mode) {
     const profile = profiles[resource];
     if (profile) take(profile, { from, to }, amount);
     taken.push({ resource, amount, from, to });
@@ -53,14 +53,14 @@ export function releaseMode({ profiles, taken }: PartialSchedule, mark: number):
 /** The first moment at which everything of a way is free for a duration; Infinity where never. */
 export function earliestForMode(
   profiles: readonly ResourceProfile[],
-  way: Taking,
+  mode: Taking,
   from: number,
   duration: number,
 ): number {
   let start = from;
-  for (let agreed = 0; agreed < way.length; ) {
+  for (let agreed = 0; agreed < mode.length; ) {
     agreed = 0;
-    for (const { resource, amount } of way) {
+    for (const { resource, amount } of mode) {
       const profile = profiles[resource];
       const next = profile ? earliestFree(profile, start, { duration, amount }) : start;
       if (next === Number.POSITIVE_INFINITY) return next;
@@ -76,7 +76,7 @@ export function earliestForMode(
 
 export interface Fit {
   readonly start: number;
-  readonly way: Taking;
+  readonly mode: Taking;
 }
 
 /** The first moment at which all uses of a task can be served, each in one of its ways; undefined where never. */
@@ -89,18 +89,18 @@ export function earliestFit(
   let start = from;
   while (start < Number.POSITIVE_INFINITY) {
     let latest = start;
-    for (const ways of uses) {
+    for (const modes of uses) {
       let soonest = Number.POSITIVE_INFINITY;
-      for (const way of ways) {
-        const free = earliestForMode(profiles, way, latest, duration);
+      for (const mode of modes) {
+        const free = earliestForMode(profiles, mode, latest, duration);
         if (free < soonest) soonest = free;
         if (free === latest) break;
       }
       latest = soonest;
     }
     if (latest === start) {
-      const way = chosenWay(profiles, uses, start, duration);
-      if (way) return { start, way };
+      const mode = chosenWay(profiles, uses, start, duration);
+      if (mode) return { start, mode };
       latest = changeAfter(profiles, uses, start);
     }
     start = latest;
@@ -116,12 +116,12 @@ function chosenWay(
   duration: number,
   chosen: Taking = [],
 ): Taking | undefined {
-  const [ways, ...rest] = uses;
-  if (ways === undefined) return chosen;
-  for (const way of ways) {
-    const isTwice = way.some(({ resource }) => chosen.some((one) => one.resource === resource));
-    if (isTwice || earliestForMode(profiles, way, start, duration) !== start) continue;
-    const found = chosenWay(profiles, rest, start, duration, [...chosen, ...way]);
+  const [modes, ...rest] = uses;
+  if (modes === undefined) return chosen;
+  for (const mode of modes) {
+    const isTwice = mode.some(({ resource }) => chosen.some((one) => one.resource === resource));
+    if (isTwice || earliestForMode(profiles, mode, start, duration) !== start) continue;
+    const found = chosenWay(profiles, rest, start, duration, [...chosen, ...mode]);
     if (found) return found;
   }
   return undefined;
@@ -133,9 +133,9 @@ function changeAfter(
   moment: number,
 ): number {
   let soonest = Number.POSITIVE_INFINITY;
-  for (const ways of uses)
-    for (const way of ways)
-      for (const { resource } of way) {
+  for (const modes of uses)
+    for (const mode of modes)
+      for (const { resource } of mode) {
         const profile = profiles[resource];
         if (profile) soonest = Math.min(soonest, nextChange(profile, moment));
       }

@@ -87,10 +87,10 @@ function placeTask(
   const started = startedAt[task];
   if (started !== undefined) {
     // What has begun takes its first way, whatever it meets there.
-    const way = (uses[task] ?? []).flatMap((ways) => ways[0] ?? []);
+    const mode = (uses[task] ?? []).flatMap((modes) => modes[0] ?? []);
     starts[task] = started;
-    takes[task] = way;
-    takeMode(placing, way, started, started + duration);
+    takes[task] = mode;
+    takeMode(placing, mode, started, started + duration);
     return undefined;
   }
   let from = lower;
@@ -101,8 +101,8 @@ function placeTask(
     if (fit.start > (starts[before] ?? 0) + most)
       return { task: before, until: fit.start - most, why: { kind: 'window', before, after } };
   starts[task] = fit.start;
-  takes[task] = fit.way;
-  takeMode(placing, fit.way, fit.start, fit.start + duration);
+  takes[task] = fit.mode;
+  takeMode(placing, fit.mode, fit.start, fit.start + duration);
   return undefined;
 }
 
@@ -120,8 +120,8 @@ function fitWithHolds(
     start = fit.start;
     for (const hold of beginning[task] ?? []) {
       let soonest = Number.POSITIVE_INFINITY;
-      for (const way of holds[hold]?.ways ?? [])
-        soonest = Math.min(soonest, earliestForMode(profiles, way, start, spans[hold] ?? 0));
+      for (const mode of holds[hold]?.modes ?? [])
+        soonest = Math.min(soonest, earliestForMode(profiles, mode, start, spans[hold] ?? 0));
       start = soonest;
     }
     if (start === fit.start) return fit;
@@ -132,17 +132,17 @@ function fitWithHolds(
 function placeHold(network: Network, placing: PartialSchedule, hold: number): Delay | undefined {
   const held = network.holds[hold];
   if (!held) return undefined;
-  const { first, last, ways } = held;
+  const { first, last, modes } = held;
   const { starts, heldBy, profiles } = placing;
   const from = starts[first] ?? 0;
   const to = (starts[last] ?? 0) + (network.durations[last] ?? 0);
   let until = Number.POSITIVE_INFINITY;
-  for (const way of ways) {
-    const free = earliestForMode(profiles, way, from, to - from);
+  for (const mode of modes) {
+    const free = earliestForMode(profiles, mode, from, to - from);
     const isBegun = network.startedAt[first] !== undefined;
     if (free === from || isBegun) {
-      heldBy[hold] = way;
-      takeMode(placing, way, from, to);
+      heldBy[hold] = mode;
+      takeMode(placing, mode, from, to);
       return undefined;
     }
     until = Math.min(until, free);

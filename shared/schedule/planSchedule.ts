@@ -140,8 +140,8 @@ function scheduleOf(
   const { starts, takes, heldBy } = found.placing;
   const places = new Map(tasks.map(({ id }, place) => [id, place]));
   const startOf = (id: string) => starts[places.get(id) ?? 0] ?? 0;
-  const named = (way: Taking | undefined) =>
-    (way ?? []).map(({ resource, amount }) => ({
+  const named = (mode: Taking | undefined) =>
+    (mode ?? []).map(({ resource, amount }) => ({
       resource: resources[resource]?.id ?? '',
       amount,
     }));

@@ -31,9 +31,9 @@ export function turnsBound(
   return bound;
 }
 
-function takesMost({ ways }: HeldSpan, resource: number, capacity: number): boolean {
-  return ways.every((way) =>
-    way.some((taken) => taken.resource === resource && 2 * taken.amount > capacity),
+function takesMost({ modes }: HeldSpan, resource: number, capacity: number): boolean {
+  return modes.every((mode) =>
+    mode.some((taken) => taken.resource === resource && 2 * taken.amount > capacity),
   );
 }
 

@@ -2,34 +2,38 @@ import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/com
 import { call } from '../page/call.ts';
 import { sentence } from '../page/sentence.ts';
 
-type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
+type Good<Name extends CommandName> = Extract<AnswerOf<Name>, { readonly kind: 'ok' }>;
 
 /**
- * Runs a dialog's page: asks the verb about what the dialog was opened for, draws the answer, and lets it be printed then.
+ * Runs a dialog's page: asks the command about what the dialog was opened for, draws the answer, and lets it be printed then.
  * The request stands behind the script in the page, so the page must be whole first.
  * @param draw - puts the answer into the page
  */
-export function openDialog<V extends CommandName>(verb: V, draw: (answer: Good<V>) => void): void {
-  const start = () => void fill(verb, draw);
+export function openDialog<Name extends CommandName>(
+  command: Name,
+  draw: (answer: Good<Name>) => void,
+): void {
+  const start = () => void fill(command, draw);
   if (document.readyState === 'loading') document.addEventListener('DOMContentLoaded', start);
   else start();
 }
 
-async function fill<V extends CommandName>(
-  verb: V,
-  draw: (answer: Good<V>) => void,
+async function fill<Name extends CommandName>(
+  command: Name,
+  draw: (answer: Good<Name>) => void,
 ): Promise<void> {
   const print = document.getElementById('print');
   const main = document.querySelector('main');
   print?.addEventListener('click', () => window.print());
   main?.setAttribute('aria-busy', 'true');
   try {
-    const answer = await call(verb, requestOf<V>());
+    const answer =
+      answerOf<Name>() ?? (await call(command, handed('data-request') as PayloadOf<Name>)); // the command checks it
     if (answer.kind === 'refused') {
       say(answer.problems.map(({ text }) => sentence(text)).join(' '));
       return;
     }
-    draw(answer as Good<V>); // told apart by its kind
+    draw(answer as Good<Name>); // told apart by its kind
     print?.removeAttribute('disabled');
     say('');
   } catch (error) {
@@ -39,10 +43,17 @@ async function fill<V extends CommandName>(
   }
 }
 
-/** What the dialog was opened for; the verb checks what it gets. */
-function requestOf<V extends CommandName>(): PayloadOf<V> {
-  const text = document.getElementById('request')?.getAttribute('data-request') ?? '';
-  return JSON.parse(decodeURIComponent(text)) as PayloadOf<V>; // checked by the verb
+/** The answer that the dialog was opened with, where it was. */
+function answerOf<Name extends CommandName>(): AnswerOf<Name> | undefined {
+  const request = document.getElementById('request');
+  return request?.hasAttribute('data-answer')
+    ? (handed('data-answer') as AnswerOf<Name>)
+    : undefined; // of the same command
+}
+
+function handed(name: 'data-request' | 'data-answer'): unknown {
+  const text = document.getElementById('request')?.getAttribute(name) ?? '';
+  return JSON.parse(decodeURIComponent(text));
 }
 
 function say(words: string): void {

@@ -55,7 +55,7 @@ function readTables({ tables }: Command): (key: keyof typeof TABLES | 'shop') =>
 
 function show(shown: Shown): void {
   if ('dialog' in shown) {
-    requestDialog(shown.dialog, shown.title, shown.request);
+    requestDialog(shown.dialog, shown.title, shown);
     return;
   }
   const sheet = findSheet(shown.sheet);

@@ -42,7 +42,7 @@ function manifestZone(dist: string): string {
 /** Names of the declarations at the top level, and which of them carry `@customfunction`. */
 export function topLevelFunctions(code: string): Pick<AddOn, 'functions' | 'sheetFunctions'> {
   const comments: Comment[] = [];
-  const program = parse(code, { ecmaVersion: 2019, onComment: comments });
+  const program = parse(code, { ecmaVersion: 2020, onComment: comments });
   const declared = program.body.filter(
     (node): node is FunctionDeclaration => node.type === 'FunctionDeclaration',
   );

@@ -27,9 +27,10 @@ export const printQuote = showCommand<'printQuote', 'quotes'>({
     const document = keptDocument(book, asked);
     if (isRefused(document)) return document;
     const { quote } = asked;
+    const answer = { kind: 'ok', document };
     return decided(
       { kind: 'ok', quote },
-      { shows: { dialog: 'Quote', title: `Quote ${quote}`, request: asked } },
+      { shows: { dialog: 'Quote', title: `Quote ${quote}`, request: asked, answer } },
     );
   },
 });

@@ -1,6 +1,6 @@
 import type { DayRules } from '../../book/settings/dayRules.ts';
 import { type DayPart, joinParts } from './dayPart.ts';
-import { personWays, resourceId } from './dayResources.ts';
+import { personModes, resourceId } from './dayResources.ts';
 import { dayTask } from './dayTask.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
 
@@ -57,10 +57,10 @@ function batchTasks(day: ShopDay, batch: readonly DayOrder[]): DayPart {
       ...batch.map(({ run, release = 0 }, place) => ({
         ...(coloring[place] ?? first),
         duration: Math.ceil(run.work.coloring),
-        uses: [personWays(day, 'color')],
+        uses: [personModes(day, 'color')],
         release,
       })),
-      { ...wash, duration: Math.ceil(day.rules.colorChange), uses: [personWays(day, 'color')] },
+      { ...wash, duration: Math.ceil(day.rules.colorChange), uses: [personModes(day, 'color')] },
     ],
     links: [...coloring, wash].slice(1).map(({ id }, place) => ({
       before: coloring[place]?.id ?? first.id,

@@ -63,8 +63,8 @@ export function criticalTasks(
   }
   function inHours(takes: readonly Demand[], until: number, length: number): number {
     const profiles = takes.flatMap(({ resource }) => turned.get(resource) ?? []);
-    const way = profiles.map((_, resource) => ({ resource, amount: 1 }));
-    return finish - earliestForMode(profiles, way, finish - until, length);
+    const mode = profiles.map((_, resource) => ({ resource, amount: 1 }));
+    return finish - earliestForMode(profiles, mode, finish - until, length);
   }
 }
 

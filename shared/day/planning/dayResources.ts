@@ -54,7 +54,7 @@ export function dayResources(day: ShopDay): readonly DayResource[] {
 }
 
 /** Anyone who can do it, those who can do least else first. */
-export function personWays(day: ShopDay, skill: Skill | 'any', share = 1): readonly Mode[] {
+export function personModes(day: ShopDay, skill: Skill | 'any', share = 1): readonly Mode[] {
   const amount = Math.max(1, Math.ceil(share * WHOLE));
   return day.people
     .filter(({ skills }) => skill === 'any' || skills.includes(skill))
@@ -62,7 +62,7 @@ export function personWays(day: ShopDay, skill: Skill | 'any', share = 1): reado
     .map(({ name }) => [{ resource: resourceId('person', name), amount }]);
 }
 
-export function ovenWays(day: ShopDay): readonly Mode[] {
+export function ovenModes(day: ShopDay): readonly Mode[] {
   return day.ovens.map(({ name, plug }) => [
     { resource: resourceId('oven', name), amount: 1 },
     ...drawn(plug),
@@ -74,7 +74,7 @@ export function ovenWays(day: ShopDay): readonly Mode[] {
  * The plates on which a round of the order can stand, switched on: somebody is in the shop all the while. A plate's rated power is
  * counted for every round on it, so that two sharing one on a short circuit err to the safe side.
  */
-export function plateWays(day: ShopDay, order: DayOrder): readonly Mode[] {
+export function plateModes(day: ShopDay, order: DayOrder): readonly Mode[] {
   return platesFor(day, order).map((plate) => [
     {
       resource: resourceId('plate', plate.name),

@@ -1,6 +1,6 @@
 import type { Link } from '../../schedule/schedulingTypes.ts';
 import { type DayPart, joinParts } from './dayPart.ts';
-import { personWays } from './dayResources.ts';
+import { personModes } from './dayResources.ts';
 import { dayTask } from './dayTask.ts';
 import { piecesIn, roundTasks } from './roundTasks.ts';
 import type { DayOrder, ShopDay } from './shopDay.ts';
@@ -42,20 +42,20 @@ export function orderTasks(day: ShopDay, order: DayOrder): DayPart {
       {
         ...layOut,
         duration: Math.ceil(run.work.setUp * rules.layOutShare),
-        uses: [personWays(day, 'any')],
+        uses: [personModes(day, 'any')],
         release,
       },
       {
         ...pack,
         duration: Math.ceil(Math.max(0, packing)),
-        uses: [personWays(day, 'finish')],
+        uses: [personModes(day, 'finish')],
         ...(due !== undefined && { due }),
         ...(weight !== undefined && { weight }),
       },
       {
         ...clean,
         duration: Math.ceil(run.work.setUp * (1 - rules.layOutShare)),
-        uses: [personWays(day, 'any')],
+        uses: [personModes(day, 'any')],
       },
     ],
     links,

@@ -1,4 +1,4 @@
-import { personWays, plateWays } from './dayResources.ts';
+import { personModes, plateModes } from './dayResources.ts';
 import { closedWindow } from './layerWait.ts';
 import { cupsIn } from './roundTasks.ts';
 import { type DayOrder, type ShopDay, SKILLS } from './shopDay.ts';
@@ -13,10 +13,10 @@ export function refusedOrder(day: ShopDay, order: DayOrder): string | undefined 
   if (!mold) return `the shop has no mold ${run.mold}`;
   if (run.moldsInUse > mold.owned)
     return `a round takes ${run.moldsInUse} of ${run.mold}, the shop has ${mold.owned}`;
-  if (plateWays(day, order).length === 0)
+  if (plateModes(day, order).length === 0)
     return `no plate that it may be heated on holds ${run.moldsInUse} of ${run.mold}`;
   if (day.ovens.length === 0) return 'the shop has no oven';
-  const missing = SKILLS.find((skill) => personWays(day, skill).length === 0);
+  const missing = SKILLS.find((skill) => personModes(day, skill).length === 0);
   if (missing) return `nobody is there to ${missing}`;
   const most = Math.max(...run.layers.map((layer) => cupsIn(run, layer)));
   return most > day.cups

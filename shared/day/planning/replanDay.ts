@@ -117,17 +117,19 @@ function withBegun(
     tasks: part.tasks.map((task) => {
       const fact = begun.get(task.id);
       if (!fact) {
-        const uses = (task.uses ?? []).map((ways) => plannedFirst(ways, planned.get(task.id)));
+        const uses = (task.uses ?? []).map((modes) => plannedFirst(modes, planned.get(task.id)));
         return { ...task, uses, release: Math.max(task.release ?? 0, now) };
       }
-      const uses = (task.uses ?? []).map((ways) => [keptWay(ways, planned.get(task.id), fact.who)]);
+      const uses = (task.uses ?? []).map((modes) => [
+        keptMode(modes, planned.get(task.id), fact.who),
+      ]);
       return { ...task, uses, startedAt: fact.startedAt, duration: lasting(task, fact, now) };
     }),
     links: part.links.filter(({ after }) => !begun.has(after)),
     holds: part.holds.map((hold) => {
       const fact = begun.get(hold.first);
-      if (!fact) return { ...hold, ways: plannedFirst(hold.modes, planned.get(hold.first)) };
-      return { ...hold, ways: [keptWay(hold.modes, planned.get(hold.first), fact.who)] };
+      if (!fact) return { ...hold, modes: plannedFirst(hold.modes, planned.get(hold.first)) };
+      return { ...hold, modes: [keptMode(hold.modes, planned.get(hold.first), fact.who)] };
     }),
   };
 }
@@ -138,23 +140,23 @@ function lasting({ duration }: PlannedTask, { startedAt, finishedAt }: Begun, no
 }
 
 /** By who ticked it, else as planned, else the first. */
-function keptWay(ways: readonly Mode[], planned: FollowedEntry | undefined, who = ''): Mode {
-  const wayOf = (name: string) => ways.find(([main]) => main?.resource === name);
+function keptMode(modes: readonly Mode[], planned: FollowedEntry | undefined, who = ''): Mode {
+  const modeOf = (name: string) => modes.find(([main]) => main?.resource === name);
   const { person = '', plate = '', oven = '' } = planned ?? {};
   return (
-    wayOf(resourceId('person', who)) ??
-    wayOf(resourceId('person', person)) ??
-    wayOf(resourceId('plate', plate)) ??
-    wayOf(resourceId('oven', oven)) ??
-    ways[0] ??
+    modeOf(resourceId('person', who)) ??
+    modeOf(resourceId('person', person)) ??
+    modeOf(resourceId('plate', plate)) ??
+    modeOf(resourceId('oven', oven)) ??
+    modes[0] ??
     []
   );
 }
 
 /** Who and what was planned stays first choice. */
-function plannedFirst(ways: readonly Mode[], planned: FollowedEntry | undefined): readonly Mode[] {
-  const first = keptWay(ways, planned);
-  return [first, ...ways.filter((way) => way !== first)];
+function plannedFirst(modes: readonly Mode[], planned: FollowedEntry | undefined): readonly Mode[] {
+  const first = keptMode(modes, planned);
+  return [first, ...modes.filter((mode) => mode !== first)];
 }
 
 /** Lifts windows that begun tasks have closed, one after the other, until the rest has a schedule or has none for another reason. */

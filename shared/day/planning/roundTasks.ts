@@ -1,6 +1,6 @@
 import type { Link } from '../../schedule/schedulingTypes.ts';
 import type { DayPart, PlannedHold, PlannedTask } from './dayPart.ts';
-import { ovenWays, personWays, plateWays, resourceId } from './dayResources.ts';
+import { ovenModes, personModes, plateModes, resourceId } from './dayResources.ts';
 import { type DayWork, dayTask } from './dayTask.ts';
 import { layerWait } from './layerWait.ts';
 import type { PlannedRun, RunLayer } from './plannedRun.ts';
@@ -34,12 +34,12 @@ export function roundTasks(day: ShopDay, order: DayOrder, round: number): DayPar
   const demold = name('demold');
   const inspect = name('inspect');
   const tasks: PlannedTask[] = [
-    { ...set, duration: atHand, uses: [personWays(day, 'any')] },
+    { ...set, duration: atHand, uses: [personModes(day, 'any')] },
     { ...heat, duration: heatUp - atHand },
     ...run.layers.map((layer, place) => ({
       ...(cooks[place] ?? set),
       duration: cookDuration(day, run, layer),
-      uses: [ovenWays(day), personWays(day, 'cook', rules.cookAttended)],
+      uses: [ovenModes(day), personModes(day, 'cook', rules.cookAttended)],
     })),
     ...run.layers.map((layer, place) => ({
       ...(pours[place] ?? set),
@@ -50,12 +50,12 @@ export function roundTasks(day: ShopDay, order: DayOrder, round: number): DayPar
     {
       ...demold,
       duration: Math.ceil(finishing * rules.demoldShare),
-      uses: [personWays(day, 'finish')],
+      uses: [personModes(day, 'finish')],
     },
     {
       ...inspect,
       duration: Math.ceil(finishing * rules.inspectShare),
-      uses: [personWays(day, 'finish')],
+      uses: [personModes(day, 'finish')],
     },
   ];
   const [first = heat] = pours;
@@ -90,9 +90,9 @@ export function roundTasks(day: ShopDay, order: DayOrder, round: number): DayPar
       id: `pourer for ${what}`,
       first: first.id,
       last: topOff.id,
-      modes: personWays(day, 'pour'),
+      modes: personModes(day, 'pour'),
     },
-    { id: `plate for ${what}`, first: set.id, last: topOff.id, modes: plateWays(day, order) },
+    { id: `plate for ${what}`, first: set.id, last: topOff.id, modes: plateModes(day, order) },
     { id: `molds for ${what}`, first: set.id, last: demold.id, modes: [[mold]] },
   ];
   return { tasks, links, holds: holds.map((hold) => ({ ...hold, order: run.order, round })) };
