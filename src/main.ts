@@ -3,7 +3,7 @@ export { fillDemoShop } from './book/fillDemoShop.ts';
 export { setUpWorkbook } from './book/setUpWorkbook.ts';
 export { onEdit } from './checklist/onEdit.ts';
 export { runCommand } from './commands/runCommand.ts';
-export { callSheetFunction } from './functions/callSheetFunction.ts';
+export { callSheetFunction } from './functions/runFunction.ts';
 export { onInstall } from './menu/onInstall.ts';
 export { onOpen } from './menu/onOpen.ts';
 export { openSidebar } from './menu/openSidebar.ts';

@@ -1,6 +1,5 @@
 import { createContext, runInContext } from 'node:vm';
-import type { RowFunction } from '../../shared/functions/defineFunction.ts';
-import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
+import type { RowFunction, SpillFunction } from '../../shared/functions/sheetFunctionTypes.ts';
 import { median } from './loadTimes.ts';
 
 export interface CallTime {

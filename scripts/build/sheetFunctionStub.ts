@@ -1,4 +1,4 @@
-import type { SheetFunction } from '../../shared/functions/allFunctions.ts';
+import type { SheetFunction } from '../../shared/functions/sheetFunctionTypes.ts';
 import { MEASURES } from '../../shared/units/measures.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { GLOBAL_NAME } from './globalName.ts';

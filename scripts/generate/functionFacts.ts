@@ -1,7 +1,10 @@
 import { boundsIn } from '../../shared/book/reading/parseCell.ts';
-import type { SheetFunction } from '../../shared/functions/allFunctions.ts';
-import { type ListParameter, MOST_ITEMS } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import {
+  type ListParameter,
+  MOST_ITEMS,
+  type SheetFunction,
+} from '../../shared/functions/sheetFunctionTypes.ts';
 import { MEASURES, type MeasureName, type UnitSystem } from '../../shared/units/measures.ts';
 import { fromEngine } from '../../shared/units/toEngine.ts';
 import { UNITS } from '../../shared/units/units.ts';

@@ -15,8 +15,6 @@ import { POUR_STOCK } from './book/POUR_STOCK.ts';
 import { POUR_FIT } from './day/POUR_FIT.ts';
 import { POUR_ROUNDS } from './day/POUR_ROUNDS.ts';
 import { POUR_RUN_TIME } from './day/POUR_RUN_TIME.ts';
-import type { RowFunction, TableFunction } from './defineFunction.ts';
-import type { SpillFunction } from './defineSpill.ts';
 import { POUR_BOIL } from './heat/POUR_BOIL.ts';
 import { POUR_CONTACT } from './heat/POUR_CONTACT.ts';
 import { POUR_COOK } from './heat/POUR_COOK.ts';
@@ -41,6 +39,7 @@ import { POUR_CAUSE } from './quality/POUR_CAUSE.ts';
 import { POUR_CHART } from './quality/POUR_CHART.ts';
 import { POUR_YIELD } from './quality/POUR_YIELD.ts';
 import { POUR_YIELD_TABLE } from './quality/POUR_YIELD_TABLE.ts';
+import type { SheetFunction } from './sheetFunctionTypes.ts';
 import { POUR_DROP_FIT } from './trials/POUR_DROP_FIT.ts';
 import { POUR_HEAT_FIT } from './trials/POUR_HEAT_FIT.ts';
 import { POUR_OVEN_FIT } from './trials/POUR_OVEN_FIT.ts';
@@ -94,5 +93,3 @@ export const ALL_FUNCTIONS: readonly SheetFunction[] = [
   POUR_SHORT,
   POUR_LOTS,
 ];
-
-export type SheetFunction = RowFunction | TableFunction | SpillFunction;

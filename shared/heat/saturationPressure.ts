@@ -1,5 +1,5 @@
 import { requireNumber } from '../errors/requireNumber.ts';
-import { SATURATION_COEFFICIENTS, SATURATION_RANGE } from './saturationCoefficients.ts';
+import { SATURATION_COEFFICIENTS, SATURATION_RANGE } from './saturationTemperature.ts';
 
 const REFERENCE_PRESSURE = 1e6; // Pa, the formulation's p*
 

@@ -2,8 +2,9 @@ import { isErrorCell } from '../../shared/book/reading/isErrorCell.ts';
 import { parseNumber } from '../../shared/book/reading/parseCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { typedChoice } from '../../shared/errors/typedChoice.ts';
-import type { Parameter } from '../../shared/functions/defineFunction.ts';
-import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
+import type { Answer, Parameter } from '../../shared/functions/sheetFunctionTypes.ts';
+import { MEASURES, type MeasureName, type UnitSystem } from '../../shared/units/measures.ts';
+import { fromEngine } from '../../shared/units/toEngine.ts';
 import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
 
 /**
@@ -36,3 +37,33 @@ export function coerceArgument(
     throw new InputError({ ...facts, rule: { kind: 'number' }, value: cell });
   return parseNumber(cell, field, parameter.bounds, unit);
 }
+
+/** The optional last argument of every sheet function. @throws InputError for anything but US or metric */
+export function readSystem(value: CellArgument): UnitSystem {
+  const cell = isRange(value) && value.length === 1 && value[0]?.length === 1 ? value[0][0] : value;
+  if (isBlankArgument(cell)) return 'US';
+  const text = String(cell).trim().toLowerCase();
+  const system = SYSTEMS.find((one) => one.toLowerCase() === text);
+  if (system === undefined)
+    throw new InputError({
+      field: 'units',
+      rule: { kind: 'one of', choices: SYSTEMS },
+      value: isRange(value) ? 'a range' : cell,
+    });
+  return system;
+}
+
+export type Shown = string | number;
+
+/** An answer as its cell shows it: in the system's unit, blank where there is none, never a number that is not one. */
+export function shownAnswer(
+  answer: Answer | undefined,
+  measure: MeasureName | undefined,
+  system: UnitSystem,
+): Shown {
+  if (typeof answer !== 'number') return answer ?? '';
+  if (!Number.isFinite(answer)) return 'no number answers this: check the inputs';
+  return measure ? fromEngine(answer, MEASURES[measure][system]) : answer;
+}
+
+const SYSTEMS = ['US', 'metric'] as const;

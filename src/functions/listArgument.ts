@@ -1,6 +1,6 @@
 import { InputError } from '../../shared/errors/InputError.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
-import { type ListParameter, MOST_ITEMS } from '../../shared/functions/defineSpill.ts';
+import { type ListParameter, MOST_ITEMS } from '../../shared/functions/sheetFunctionTypes.ts';
 import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
 import { type Cell, type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
 import { coerceArgument } from './coerceArgument.ts';

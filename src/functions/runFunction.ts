@@ -1,18 +1,19 @@
 import { describeIn } from '../../shared/errors/describeIn.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { requireNumber } from '../../shared/errors/requireNumber.ts';
-import type { SheetFunction } from '../../shared/functions/allFunctions.ts';
-import type { RowFunction } from '../../shared/functions/defineFunction.ts';
-import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
+import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import type {
+  RowFunction,
+  SheetFunction,
+  SpillFunction,
+} from '../../shared/functions/sheetFunctionTypes.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
 import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
-import { coerceArgument } from './coerceArgument.ts';
-import { readSystem } from './readSystem.ts';
+import { coerceArgument, readSystem, type Shown, shownAnswer } from './coerceArgument.ts';
 import { runSpillFunction } from './runSpillFunction.ts';
 import { runTableFunction } from './runTableFunction.ts';
 import { shapeOf } from './shapeOf.ts';
-import { type Shown, shownAnswer } from './shownAnswer.ts';
 
 /**
  * Runs a sheet function as a cell calls it, the system last. Row by row: every argument a cell or a range, ranges of one
@@ -100,4 +101,13 @@ function answerRow(
 function sentence(error: unknown, system: UnitSystem): string {
   if (error instanceof InputError) return describeIn(error, system);
   throw error;
+}
+
+/** What every generated top-level sheet function calls: the declaration by name, through the one runner. */
+export function callSheetFunction(
+  name: string,
+  args: ArrayLike<CellArgument>,
+): string | number | readonly (readonly (string | number)[])[] {
+  const declared = ALL_FUNCTIONS.find((one) => one.name === name);
+  return declared ? runFunction(declared, Array.from(args)) : `no sheet function is called ${name}`;
 }

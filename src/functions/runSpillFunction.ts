@@ -1,12 +1,11 @@
 import { InputError } from '../../shared/errors/InputError.ts';
-import type { SpillFunction, SpillResult } from '../../shared/functions/defineSpill.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import type { SpillFunction, SpillResult } from '../../shared/functions/sheetFunctionTypes.ts';
 import { MEASURES, type UnitSystem } from '../../shared/units/measures.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { type CellArgument, isBlankArgument, isRange } from './cellArgument.ts';
-import { coerceArgument } from './coerceArgument.ts';
+import { coerceArgument, type Shown, shownAnswer } from './coerceArgument.ts';
 import { listArgument } from './listArgument.ts';
-import { type Shown, shownAnswer } from './shownAnswer.ts';
 
 /** Rows that a table may spill; a chart needs no more. */
 const MOST_ROWS = 500;

@@ -1,11 +1,10 @@
 import { isErrorCell } from '../../shared/book/reading/isErrorCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
-import type { TableFunction } from '../../shared/functions/defineFunction.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import type { TableFunction } from '../../shared/functions/sheetFunctionTypes.ts';
 import { workbook } from '../platform/workbook.ts';
 import { type Cell, type CellArgument, isBlankArgument, isDate, isRange } from './cellArgument.ts';
-import { coerceArgument } from './coerceArgument.ts';
-import { readSystem } from './readSystem.ts';
+import { coerceArgument, readSystem } from './coerceArgument.ts';
 
 /** Runs a function that takes whole sheets as ranges, heading row first. */
 export function runTableFunction(

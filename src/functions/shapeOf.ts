@@ -1,6 +1,6 @@
 import { InputError } from '../../shared/errors/InputError.ts';
-import type { RowFunction } from '../../shared/functions/defineFunction.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
+import type { RowFunction } from '../../shared/functions/sheetFunctionTypes.ts';
 import { type CellArgument, isRange } from './cellArgument.ts';
 
 export interface Shape {

@@ -2,9 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { functionFacts } from '../../scripts/generate/functionFacts.ts';
 import { functionsManual } from '../../scripts/generate/functionsManual.ts';
-import { ALL_FUNCTIONS, type SheetFunction } from '../../shared/functions/allFunctions.ts';
-import type { Example, RowFunction } from '../../shared/functions/defineFunction.ts';
-import type { SpillFunction } from '../../shared/functions/defineSpill.ts';
+import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
+import type {
+  Example,
+  RowFunction,
+  SheetFunction,
+  SpillFunction,
+} from '../../shared/functions/sheetFunctionTypes.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import type { CellArgument } from '../../src/functions/cellArgument.ts';
 import { runFunction } from '../../src/functions/runFunction.ts';

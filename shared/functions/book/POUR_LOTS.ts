@@ -3,7 +3,7 @@ import { readTable } from '../../book/reading/readTable.ts';
 import { TABLES } from '../../book/tables.ts';
 import { ledger } from '../../money/stock/ledger.ts';
 import { lotTrace } from '../../money/stock/lotTrace.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { sheetParameter } from './sheetParameter.ts';
 
 /** Where a lot went, and which lots are in an order. */

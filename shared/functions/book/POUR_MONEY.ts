@@ -1,5 +1,5 @@
 import { MONEY_COLUMNS, moneyColumn } from '../../money/moneyColumn.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { MONEY_SHEETS, readMoneySheets } from './planSheets.ts';
 
 /** One money column of *Orders*, heading and all rows, from the whole book. */

@@ -1,5 +1,5 @@
 import { ORDERS_COLUMNS, ordersColumn } from '../../plan/ordersColumn.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { PLAN_SHEETS, readPlanSheets } from './planSheets.ts';
 
 /** One computed column of *Orders*, heading and all rows, from the whole book. */

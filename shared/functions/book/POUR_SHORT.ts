@@ -1,5 +1,5 @@
 import { SHORT_CELLS, shortCells } from '../../money/stock/shortCells.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { MONEY_SHEETS, readMoneySheets } from './planSheets.ts';
 
 /** What to buy for the open orders, from the whole book. */

@@ -3,7 +3,7 @@ import { readShop } from '../../book/settings/readShop.ts';
 import { TABLES } from '../../book/tables.ts';
 import { ledger } from '../../money/stock/ledger.ts';
 import { STOCK_CELLS, stockCells } from '../../money/stock/stockCells.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { sheetParameter } from './sheetParameter.ts';
 
 /** What is on hand, from every row of *Stock moves*. */

@@ -7,7 +7,7 @@ import {
   readBook,
 } from '../../book/book.ts';
 import type { TableKey } from '../../book/tables.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 import { sheetParameter } from './sheetParameter.ts';
 
 type Ranges = Parameters<TableFunction['compute']>[0];

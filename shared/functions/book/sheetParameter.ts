@@ -1,4 +1,4 @@
-import type { TableParameter } from '../defineFunction.ts';
+import type { TableParameter } from '../sheetFunctionTypes.ts';
 
 /** A parameter that takes a whole sheet of the book. */
 export function sheetParameter(name: TableParameter['sheet']): TableParameter {

@@ -1,6 +1,6 @@
 import { BOND_CELLS, bondCells } from '../../outcomes/bond/bondCells.ts';
 import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 
 /** The shop's own bond temperature, from the whole book. */
 export const POUR_BOND_FIT: TableFunction = {

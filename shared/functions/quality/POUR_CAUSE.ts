@@ -1,6 +1,6 @@
 import { causeCells, LAST_BAD } from '../../outcomes/causes/causeCells.ts';
 import { PLAN_SHEETS, readPlanSheets } from '../book/planSheets.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 
 /** What went wrong in a run, from the whole book. */
 export const POUR_CAUSE: TableFunction = {

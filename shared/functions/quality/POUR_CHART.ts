@@ -6,7 +6,7 @@ import { CHART_LIMITS, chartCells } from '../../outcomes/quality/chartCells.ts';
 import { CHART_POINTS, chartSamples } from '../../outcomes/quality/chartSamples.ts';
 import { loggedRounds } from '../../outcomes/quality/loggedRounds.ts';
 import { sheetParameter } from '../book/sheetParameter.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 
 /** Takes every row of the log. */
 const ALL = 'all';

@@ -4,7 +4,7 @@ import { TABLES } from '../../book/tables.ts';
 import { yieldCells } from '../../outcomes/yields/yieldCells.ts';
 import { YIELD_BY, type YieldBy } from '../../outcomes/yields/yieldGroups.ts';
 import { sheetParameter } from '../book/sheetParameter.ts';
-import type { TableFunction } from '../defineFunction.ts';
+import type { TableFunction } from '../sheetFunctionTypes.ts';
 
 /** Yields by mold, pattern, person and the like, from every row of *Pour log*. */
 export const POUR_YIELD_TABLE: TableFunction = {
