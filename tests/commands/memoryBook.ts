@@ -30,6 +30,8 @@ export interface MemoryBook {
   readonly cells: (key: Key) => BookCells['shop'];
   /** Filled rows of a table by their headings, the first is row 2. */
   readonly rows: (key: TableKey) => readonly Readonly<Record<string, CellValue>>[];
+  /** Puts a value into a cell, its row counted from 1 and its column from 0. */
+  readonly put: (key: Key, row: number, column: number, value: CellValue) => void;
   /** Types into the cell of a row under a heading, or of a setting of the shop. */
   readonly type: (key: TableKey, row: number, heading: string, value: CellValue) => void;
   readonly set: (label: string, value: CellValue) => void;
@@ -114,6 +116,9 @@ export function memoryBook({
         .map((line) =>
           Object.fromEntries(headings.map((name, at) => [String(name), line[at] ?? ''])),
         );
+    },
+    put: (key, row, column, value) => {
+      sheets = { ...sheets, [key]: withCell(sheets[key], row, column, value) };
     },
     type: (key, row, heading, value) => {
       const column = columnOf(sheets[key], heading);

@@ -1,19 +1,7 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { describe, expect, test } from 'vitest';
+import { openMemoryBook } from '../openMemoryBook.ts';
 
-let remove = () => {};
-let book: DemoBook;
-
-beforeAll(async () => {
-  const built = copyAddOn();
-  remove = built.remove;
-  book = await openDemoBook(built.dist);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openMemoryBook();
 
 const BOND = { figure: 'bondTemperature', of: '' } as const;
 
