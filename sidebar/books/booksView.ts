@@ -1,35 +1,31 @@
 import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import { EXPORTS } from '../../shared/money/books/exportTable.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { list } from '../page/list.ts';
 import { sentence } from '../page/sentence.ts';
+import { mendPart, missingItem } from '../panel/mendPart.ts';
 import type { Store } from '../panel/store.ts';
-import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import type { ViewOf } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { exciseCard } from './exciseCard.ts';
 import { monthsCard } from './monthsCard.ts';
 import { openBooks, refreshOverview, saveExport } from './openBooks.ts';
 import { receivableCard } from './receivableCard.ts';
 
-/** Most rows to mend that are listed at once. */
-const MOST_PROBLEMS = 12;
-
 /** Sales, costs and taxes of the shop, what customers owe, and files for the bookkeeper. */
-export function booksView(store: Store): HTMLElement {
-  const { books, busy } = store.get();
-  const isOff = busy !== '';
+export function booksView({ books }: ViewOf<'books'>, store: Store): HTMLElement {
   return el(
     'div',
     {},
     el('h1', { tabindex: '-1' }, 'Books'),
-    ...(books ? bodyOf(books, store) : []),
+    ...bodyOf(books, store),
     el(
       'div',
       { class: 'actions' },
-      button(
-        { id: 'readBooks', label: 'Read the books again', isOff },
-        () => void openBooks(store),
-      ),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'readBooks', label: 'Read the books again' }, store, openBooks),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
 }
@@ -37,7 +33,7 @@ export function booksView(store: Store): HTMLElement {
 function bodyOf(books: BooksSummary, store: Store): readonly HTMLElement[] {
   return [
     el('p', { class: 'small' }, `As of ${books.day}, in ${books.currency}.`),
-    ...problemsOf(books),
+    ...mendPart(books.problems.map(missingItem), books.problems.length),
     books.months.length === 0 ? emptyText() : monthsCard(books, store),
     exciseCard(books),
     receivableCard(books),
@@ -54,30 +50,12 @@ function emptyText(): HTMLElement {
   );
 }
 
-function problemsOf({ problems }: BooksSummary): readonly HTMLElement[] {
-  if (problems.length === 0) return [];
-  const more = problems.length - MOST_PROBLEMS;
-  return [
-    el(
-      'section',
-      {},
-      el('h2', {}, 'Please mend'),
-      el('ul', { class: 'warnings' }, ...problems.slice(0, MOST_PROBLEMS).map(gapItem)),
-      ...(more > 0 ? [el('p', { class: 'small' }, `And ${more} more.`)] : []),
-    ),
-  ];
-}
-
 function filesCard(store: Store): HTMLElement {
-  const isOff = store.get().busy !== '';
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Files and overview'),
+  return card(
+    'Files and overview',
     ...EXPORTS.map((what) =>
-      button(
-        { id: `export ${what}`, label: `Save ${what} as CSV`, isOff },
-        () => void saveExport(store, what),
+      workButton({ id: `export ${what}`, label: `Save ${what} as CSV` }, store, () =>
+        saveExport(store, what),
       ),
     ),
     el(
@@ -85,21 +63,13 @@ function filesCard(store: Store): HTMLElement {
       { class: 'small' },
       'Comma separated, UTF-8 with a byte order mark. A text that begins like a formula gets an apostrophe in front; numbers stay numbers.',
     ),
-    button(
-      { id: 'overview', label: 'Update the overview', isOff },
-      () => void refreshOverview(store),
-    ),
+    workButton({ id: 'overview', label: 'Update the overview' }, store, refreshOverview),
   );
 }
 
 function assumptionsOf({ assumptions }: BooksSummary): readonly HTMLElement[] {
   if (assumptions.length === 0) return [];
   return [
-    el(
-      'section',
-      {},
-      el('h2', {}, 'Taken for granted'),
-      el('ul', { class: 'small' }, ...assumptions.map((text) => el('li', {}, sentence(text)))),
-    ),
+    el('section', {}, el('h2', {}, 'Taken for granted'), list(assumptions.map(sentence), 'small')),
   ];
 }

@@ -3,9 +3,11 @@ import type { ExciseQuarter } from '../../shared/money/excise/exciseQuarters.ts'
 import { EXCISE_SOURCE } from '../../shared/money/excise/exciseText.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
+import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { figuresTable } from '../page/figuresTable.ts';
+import { folded } from '../page/folded.ts';
 
 /** Quarters that are shown at most, the newest. */
 const QUARTERS = 8;
@@ -14,18 +16,14 @@ const QUARTERS = 8;
 export function exciseCard(books: BooksSummary): HTMLElement {
   const { isExciseOn, quarters, exciseYears, currency } = books;
   if (!isExciseOn)
-    return el(
-      'section',
-      { class: 'card' },
-      el('h2', {}, 'Excise by quarter'),
+    return card(
+      'Excise by quarter',
       el('p', {}, 'Excise is off in Shop. Ask a tax adviser whether that is right.'),
     );
   const shown = quarters.slice(-QUARTERS);
   const money = (minor: number) => moneyText(minor, currency);
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Excise by quarter'),
+  return card(
+    'Excise by quarter',
     el('p', { class: 'warning' }, EXCISE_SOURCE),
     ...(shown.length === 0
       ? [el('p', {}, 'No sale yet.')]
@@ -63,10 +61,5 @@ function detailsOf(found: ExciseQuarter, { currency }: BooksSummary): HTMLElemen
     ],
     ['Return due', `${due}, or the next business day`],
   ];
-  return el(
-    'details',
-    { class: 'more' },
-    el('summary', {}, `For the return of ${year} Q${quarter}`),
-    facts(rows),
-  );
+  return folded(`For the return of ${year} Q${quarter}`, facts(rows));
 }

@@ -4,10 +4,14 @@ import type { CostBasis, MoneySums } from '../../shared/money/books/booksTypes.t
 import { closingChangeText } from '../../shared/money/books/closingChangeText.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
+import { folded } from '../page/folded.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
+import { whoField } from '../panel/whoField.ts';
+import { workButton } from '../panel/workButton.ts';
 import { closeTheMonth } from './openBooks.ts';
 
 /** Months that are shown at most, the newest. */
@@ -24,10 +28,8 @@ const BASIS_WORDS: Readonly<Record<CostBasis, string>> = {
 /** Sales, cost and margin by month and year, with the button that closes a month. */
 export function monthsCard(books: BooksSummary, store: Store): HTMLElement {
   const { months, years, currency } = books;
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'By month'),
+  return card(
+    'By month',
     figuresTable('Sales, cost of goods and margin by month', {
       heads: ['Month', 'Sales', 'Cost', 'Margin'],
       rows: months.slice(-MONTHS).map((one) => [one.month, ...amounts(one, currency)]),
@@ -87,10 +89,8 @@ function otherStock({ months, currency }: BooksSummary): readonly HTMLElement[] 
 }
 
 function ordersOf({ latest, older, currency }: BooksSummary): HTMLElement {
-  return el(
-    'details',
-    { class: 'more' },
-    el('summary', {}, 'By order, newest first'),
+  return folded(
+    'By order, newest first',
     el('ul', { class: 'stocks' }, ...latest.map((line) => saleItem(line, currency))),
     ...(older > 0
       ? [el('p', { class: 'small' }, `${countText(older, 'older sale')}: save sales as CSV.`)]
@@ -114,16 +114,11 @@ function saleItem(
 function closing({ next }: BooksSummary, store: Store): HTMLElement {
   if (next === undefined)
     return el('p', { class: 'small' }, 'Every month that is over and has sales is closed.');
-  const { who, busy } = store.get();
-  const isOff = busy !== '';
-  const input = el('input', { id: 'who', type: 'text', maxlength: '20', value: who });
-  input.disabled = isOff;
-  input.addEventListener('input', () => store.follow({ who: input.value }));
   return el(
     'div',
     {},
-    el('div', { class: 'field' }, el('label', { for: 'who' }, 'Your initials'), input),
-    button({ id: 'close', label: `Close ${next}`, isOff }, () => void closeTheMonth(store, next)),
+    whoField('Your initials', store),
+    workButton({ id: 'close', label: `Close ${next}` }, store, () => closeTheMonth(store, next)),
     el(
       'p',
       { class: 'small' },

@@ -2,17 +2,17 @@ import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import { AGES } from '../../shared/money/books/booksTypes.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
+import { folded } from '../page/folded.ts';
 
 /** What customers owe by age, what they paid too much, and the deposits that are held. */
 export function receivableCard({ receivable, currency }: BooksSummary): HTMLElement {
   const { open, byAge, total, overpaid, held, heldTotal } = receivable;
   const money = (minor: number) => moneyText(minor, currency);
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Customers owe'),
+  return card(
+    'Customers owe',
     el('p', { class: 'key' }, money(total)),
     figuresTable('What customers owe by days since the sale', {
       heads: ['Days since the sale', 'Open'],
@@ -21,10 +21,8 @@ export function receivableCard({ receivable, currency }: BooksSummary): HTMLElem
     ...(open.length === 0
       ? []
       : [
-          el(
-            'details',
-            { class: 'more' },
-            el('summary', {}, countText(open.length, 'order')),
+          folded(
+            countText(open.length, 'order'),
             el(
               'ul',
               { class: 'stocks' },

@@ -3,6 +3,7 @@ import type { RunCause } from '../../shared/outcomes/causes/runCauses.ts';
 import { NOT_BY_HEAT, unreadText } from '../../shared/outcomes/causes/unreadText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
+import { list } from '../page/list.ts';
 import { sentence } from '../page/sentence.ts';
 
 /** What went wrong in a round: likely causes with their evidence and cure, then what heat does not explain. */
@@ -52,7 +53,7 @@ function unexplainedPart(
       ...record,
       ...defects.flatMap(({ defect, checks }) => [
         el('p', {}, `Check for ${defect.replace(/ \(\d+\)$/, '').toLowerCase()}:`),
-        el('ul', { class: 'doses' }, ...checks.map((check) => el('li', {}, sentence(check)))),
+        list(checks.map(sentence), 'doses'),
       ]),
     ),
   ];

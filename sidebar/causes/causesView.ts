@@ -1,37 +1,32 @@
 import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import { button, el } from '../page/el.ts';
+import { choiceField } from '../page/choiceField.ts';
+import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import type { ViewOf } from '../panel/view.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { causeParts } from './causeParts.ts';
 import { openCauses, printCauses } from './openCauses.ts';
 import { roundLine } from './roundLine.ts';
 
 /** What went wrong in one round of the log. */
-export function causesView(store: Store): HTMLElement {
-  const { causes, busy } = store.get();
-  const isOff = busy !== '';
+export function causesView({ causes }: ViewOf<'causes'>, store: Store): HTMLElement {
   return el(
     'div',
     {},
     el('h1', { tabindex: '-1' }, 'What went wrong'),
-    ...(causes ? bodyOf(causes, store) : []),
+    ...bodyOf(causes, store),
     el(
       'div',
       { class: 'actions' },
-      ...(causes?.shown === undefined
+      ...(causes.shown === undefined
         ? []
-        : [
-            button(
-              { id: 'printCauses', label: 'Open to print', isOff },
-              () => void printCauses(store),
-            ),
-          ]),
-      button(
-        { id: 'selectedCauses', label: 'Read the selected row of Pour log', isOff },
-        () => void openCauses(store, { from: 'selected' }),
+        : [workButton({ id: 'printCauses', label: 'Open to print' }, store, printCauses)]),
+      workButton({ id: 'selectedCauses', label: 'Read the selected row of Pour log' }, store, () =>
+        openCauses(store, { from: 'selected' }),
       ),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
 }
@@ -61,18 +56,14 @@ function bodyOf(causes: CausesSummary, store: Store): readonly HTMLElement[] {
 function chooser({ rounds, shown }: CausesSummary, store: Store): HTMLElement {
   const isListed = rounds.some(({ row }) => row === shown?.row);
   const choices = shown === undefined || isListed ? rounds : [shown, ...rounds];
-  const options = choices.map((one) => {
-    const option = el('option', { value: String(one.row) }, roundLine(one));
-    option.selected = one.row === shown?.row;
-    return option;
-  });
-  const select = el('select', { id: 'badRound' }, ...options);
-  select.disabled = store.get().busy !== '';
-  select.addEventListener('change', () => void openCauses(store, { row: select.value }));
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: 'badRound' }, 'Round, the last bad one first'),
-    select,
+  return choiceField(
+    {
+      id: 'badRound',
+      label: 'Round, the last bad one first',
+      value: String(shown?.row),
+      isOff: isBusy(store),
+    },
+    choices.map((one) => [String(one.row), roundLine(one)]),
+    (row) => void openCauses(store, { row }),
   );
 }

@@ -1,13 +1,13 @@
 import type { CausesPayload } from '../../shared/commands/causeCommands.ts';
 import type { CausesSummary } from '../../shared/outcomes/causes/causesSummary.ts';
-import type { Store } from '../panel/store.ts';
-import { work } from '../panel/work.ts';
+import { type Store, shown } from '../panel/store.ts';
+import { done, work } from '../panel/work.ts';
 
 /** Shows what went wrong in a round; the last bad one where none is named. */
 export async function openCauses(store: Store, asked: CausesPayload = {}): Promise<void> {
   const causes = await work(store, 'Looking at the round…', 'causesFor', asked);
   if (causes === undefined) return;
-  store.set({ view: 'causes', causes, notice: { kind: 'done', texts: [readText(causes)] } });
+  store.set({ view: { kind: 'causes', causes }, notice: done(readText(causes)) });
 }
 
 function readText({ shown, insteadOf }: CausesSummary): string {
@@ -19,9 +19,9 @@ function readText({ shown, insteadOf }: CausesSummary): string {
 
 /** Opens what is on show as a page to print. */
 export async function printCauses(store: Store): Promise<void> {
-  const row = store.get().causes?.shown?.row;
+  const row = shown(store, 'causes')?.causes.shown?.row;
   if (row === undefined) return;
-  const shown = await work(store, 'Opening the page…', 'showCauses', { row: String(row) });
-  if (shown === undefined) return;
-  store.set({ notice: { kind: 'done', texts: ['The page of the causes is open.'] } });
+  const opened = await work(store, 'Opening the page…', 'showCauses', { row: String(row) });
+  if (opened === undefined) return;
+  store.set({ notice: done('The page of the causes is open.') });
 }

@@ -1,14 +1,17 @@
 import type { DayChoice } from '../../shared/commands/checklistCommands.ts';
-import { button, el } from '../page/el.ts';
+import { choiceField } from '../page/choiceField.ts';
+import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
 import type { Store } from '../panel/store.ts';
-import type { DayOnShow } from './dayOnShow.ts';
+import type { DayView } from '../panel/view.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
 import { chooseForDay, planTheDay } from './openDay.ts';
 
 /** Which orders, from which day on, over how many days. */
-export function dayForm(day: DayOnShow, store: Store): HTMLElement {
+export function dayForm(day: DayView, store: Store): HTMLElement {
   const { form, orders } = day;
-  const isOff = store.get().busy !== '';
   const names = form.orders.map(({ order }) => order);
+  const isAll = orders.length === names.length;
   return el(
     'section',
     { 'aria-label': 'What to plan' },
@@ -18,28 +21,24 @@ export function dayForm(day: DayOnShow, store: Store): HTMLElement {
       el('legend', {}, 'Orders'),
       ...form.orders.map((choice) => orderBox(choice, day, store)),
     ),
-    button(
-      {
-        id: 'allOrders',
-        label: orders.length === names.length ? 'Choose none' : 'Choose all',
-        isOff,
-      },
-      () => chooseForDay(store, { orders: orders.length === names.length ? [] : names }),
+    workButton({ id: 'allOrders', label: isAll ? 'Choose none' : 'Choose all' }, store, () =>
+      chooseForDay(store, { orders: isAll ? [] : names }),
     ),
     dateField(day, store),
     daysField(day, store),
-    button(
-      { id: 'planDay', label: 'Plan the days', look: 'main', isOff: isOff || orders.length === 0 },
-      () => void planTheDay(store),
+    workButton(
+      { id: 'planDay', label: 'Plan the days', look: 'main', isOff: orders.length === 0 },
+      store,
+      planTheDay,
     ),
   );
 }
 
-function orderBox({ order, due, pattern, quantity }: DayChoice, day: DayOnShow, store: Store) {
+function orderBox({ order, due, pattern, quantity }: DayChoice, day: DayView, store: Store) {
   const id = `day-order-${order}`.replace(/\s/g, '-');
   const box = el('input', { id, type: 'checkbox' });
   box.checked = day.orders.includes(order);
-  box.disabled = store.get().busy !== '';
+  box.disabled = isBusy(store);
   box.addEventListener('change', () => {
     const others = day.orders.filter((one) => one !== order);
     chooseForDay(store, { orders: box.checked ? [...others, order] : others });
@@ -50,32 +49,19 @@ function orderBox({ order, due, pattern, quantity }: DayChoice, day: DayOnShow, 
   return el('div', { class: 'choice' }, box, label);
 }
 
-function dateField({ firstDay }: DayOnShow, store: Store): HTMLElement {
-  const { busy, problems } = store.get();
+function dateField({ firstDay, problems }: DayView, store: Store): HTMLElement {
   const input = el('input', { id: 'firstDay', type: 'date', value: firstDay });
-  input.disabled = busy !== '';
+  input.disabled = isBusy(store);
   if (problems.some(({ field }) => field === 'first day'))
     input.setAttribute('aria-invalid', 'true');
   input.addEventListener('change', () => chooseForDay(store, { firstDay: input.value }));
-  return el('div', { class: 'field' }, el('label', { for: 'firstDay' }, 'First day'), input);
+  return labeled('First day', input);
 }
 
-function daysField({ days }: DayOnShow, store: Store): HTMLElement {
-  const select = el(
-    'select',
-    { id: 'days' },
-    ...Array.from({ length: 14 }, (_, index) => {
-      const value = String(index + 1);
-      return el('option', { value }, value);
-    }),
-  );
-  select.value = days;
-  select.disabled = store.get().busy !== '';
-  select.addEventListener('change', () => chooseForDay(store, { days: select.value }));
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: 'days' }, 'Days, closed ones counted'),
-    select,
+function daysField({ days }: DayView, store: Store): HTMLElement {
+  return choiceField(
+    { id: 'days', label: 'Days, closed ones counted', value: days, isOff: isBusy(store) },
+    Array.from({ length: 14 }, (_, index) => [String(index + 1), String(index + 1)]),
+    (chosen) => chooseForDay(store, { days: chosen }),
   );
 }

@@ -14,16 +14,13 @@ import type { DayEntry } from '../../shared/day/planning/dayTimetable.ts';
 import { type DayFrame, dayClockText, dayOf, dayText } from '../../shared/words/momentText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
+import { list } from '../page/list.ts';
 import { sentence } from '../page/sentence.ts';
 
 type Day = DayAnswer | ReplanAnswer;
 
 export function frameOf({ firstDay, system }: Day): DayFrame {
   return { firstDay, system };
-}
-
-function list(texts: readonly string[]): HTMLElement {
-  return el('ul', {}, ...texts.map((text) => el('li', {}, text)));
 }
 
 /** Whether it fits, what is left out and why, and what saves an order that is late. */

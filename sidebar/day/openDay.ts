@@ -1,8 +1,9 @@
 import { type DayPayload, isReplan } from '../../shared/commands/dayCommands.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import type { Store } from '../panel/store.ts';
-import { work } from '../panel/work.ts';
-import type { DayOnShow } from './dayOnShow.ts';
+import { lastView } from '../panel/pageState.ts';
+import { type Store, shown } from '../panel/store.ts';
+import type { DayView } from '../panel/view.ts';
+import { done, work } from '../panel/work.ts';
 
 const DAYS = '5';
 
@@ -10,12 +11,12 @@ const DAYS = '5';
 export async function openDay(store: Store): Promise<void> {
   const form = await work(store, 'Reading the orders…', 'startDay', {});
   if (form === undefined) return;
-  const { day } = store.get();
+  const day = lastView(store.get(), 'day');
   const open = form.orders.map(({ order }) => order);
   const kept = day?.orders.filter((order) => open.includes(order));
   store.set({
-    view: 'day',
-    day: {
+    view: {
+      kind: 'day',
       form,
       orders: kept ?? open,
       firstDay: day?.firstDay ?? form.today,
@@ -23,6 +24,7 @@ export async function openDay(store: Store): Promise<void> {
       answer: day?.answer,
       drawnDay: day?.drawnDay,
       person: day?.person ?? '',
+      problems: [],
     },
     notice: undefined,
   });
@@ -31,27 +33,27 @@ export async function openDay(store: Store): Promise<void> {
 /** Changes what is chosen; a plan of another choice goes. */
 export function chooseForDay(
   store: Store,
-  change: Partial<Pick<DayOnShow, 'orders' | 'firstDay' | 'days'>>,
+  change: Partial<Pick<DayView, 'orders' | 'firstDay' | 'days'>>,
 ): void {
-  const { day } = store.get();
-  if (day !== undefined) store.set({ day: { ...day, ...change, answer: undefined } });
+  const day = shown(store, 'day');
+  if (day !== undefined) store.set({ view: { ...day, ...change, answer: undefined } });
 }
 
 /** Draws another day, or another person's list. */
 export function lookAtDay(
   store: Store,
-  change: Partial<Pick<DayOnShow, 'drawnDay' | 'person'>>,
+  change: Partial<Pick<DayView, 'drawnDay' | 'person'>>,
 ): void {
-  const { day } = store.get();
-  if (day !== undefined) store.set({ day: { ...day, ...change } });
+  const day = shown(store, 'day');
+  if (day !== undefined) store.set({ view: { ...day, ...change } });
 }
 
-function askedOf({ orders, firstDay, days }: DayOnShow): DayPayload {
+function askedOf({ orders, firstDay, days }: DayView): DayPayload {
   return { orders: orders.join(', '), firstDay, days };
 }
 
 export async function planTheDay(store: Store): Promise<void> {
-  const { day } = store.get();
+  const day = shown(store, 'day');
   if (day === undefined) return;
   const busy = `Planning ${countText(day.orders.length, 'order')}… A full week takes some seconds.`;
   const answer = await work(store, busy, 'planDayFor', askedOf(day));
@@ -76,7 +78,7 @@ export async function replanTheDay(store: Store): Promise<void> {
 
 /** Writes what is on show to the shared checklist: the plan, or the new times of a replan. */
 export async function writeTheChecklist(store: Store): Promise<void> {
-  const { day } = store.get();
+  const day = shown(store, 'day');
   if (day?.answer === undefined) return;
   const written = isReplan(day.answer)
     ? await work(store, 'Giving the checklist its new times…', 'updateChecklist', {})
@@ -88,15 +90,15 @@ export async function writeTheChecklist(store: Store): Promise<void> {
 
 /** Opens what is on show as a page to print. */
 export async function printTheDay(store: Store): Promise<void> {
-  const { day } = store.get();
+  const day = shown(store, 'day');
   if (day?.answer === undefined) return;
   const payload = isReplan(day.answer) ? { from: 'ticks' } : askedOf(day);
-  const shown = await work(store, 'Opening the page…', 'showDay', payload);
-  if (shown !== undefined) show(store, {}, 'The page of the pour day is open.');
+  const opened = await work(store, 'Opening the page…', 'showDay', payload);
+  if (opened !== undefined) show(store, {}, 'The page of the pour day is open.');
 }
 
-function show(store: Store, change: Partial<DayOnShow>, text: string): void {
-  const { day } = store.get();
+function show(store: Store, change: Partial<DayView>, text: string): void {
+  const day = shown(store, 'day');
   if (day === undefined) return;
-  store.set({ day: { ...day, ...change }, notice: { kind: 'done', texts: [text] } });
+  store.set({ view: { ...day, ...change }, notice: done(text) });
 }

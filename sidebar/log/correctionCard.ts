@@ -2,8 +2,10 @@ import type { LogForm } from '../../shared/commands/logCommands.ts';
 import type { LoggedEntry } from '../../shared/log/rowToCorrect.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { button, el } from '../page/el.ts';
+import { folded } from '../page/folded.ts';
+import { labeled } from '../page/labeled.ts';
 import type { Store } from '../panel/store.ts';
-import { openCorrection } from '../plan/readSelected.ts';
+import { openCorrection } from './openLog.ts';
 
 /** Takes one of the order's last entries back into the form. */
 export function correctionCard({ entries }: LogForm, store: Store): HTMLElement {
@@ -14,13 +16,7 @@ export function correctionCard({ entries }: LogForm, store: Store): HTMLElement 
     { id: 'correct', label: 'Correct this entry' },
     () => void openCorrection(store, select.value),
   );
-  return el(
-    'details',
-    { class: 'more' },
-    el('summary', {}, 'Correct an entry'),
-    el('div', { class: 'field' }, el('label', { for: 'entry' }, 'Entry, the last first'), select),
-    open,
-  );
+  return folded('Correct an entry', labeled('Entry, the last first', select), open);
 }
 
 /** An entry in a line: `row 58, R-1006 round 6, 2026-11-24 12:54, CM: 14 of 16 pieces good`. */

@@ -10,36 +10,32 @@ import {
 } from '../../shared/log/formColumn.ts';
 import { UNITS } from '../../shared/units/units.ts';
 import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/readSelected.ts';
+import type { LogView } from '../panel/view.ts';
+import { typeInto } from './openLog.ts';
 
 /** A field of the form with its label, its unit and what is wrong with it. */
-export function logField(key: FormKey, form: LogForm, store: Store): HTMLElement {
+export function logField(key: FormKey, view: LogView, store: Store): HTMLElement {
   const { kind, about } = POUR_LOG.columns[key];
   const input =
     key === 'notes'
-      ? el('textarea', inputLooks(key, store))
-      : el('input', { type: 'text', ...inputLooks(key, store) });
+      ? el('textarea', inputLooks(key, view))
+      : el('input', { type: 'text', ...inputLooks(key, view) });
   if (kind === 'number') input.setAttribute('inputmode', 'decimal');
   input.title = about;
-  input.value = store.get().draft?.values[key] ?? '';
+  input.value = view.draft.values[key] ?? '';
   input.addEventListener('input', () => typeInto(store, key, input.value));
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: key }, labelOf(key, form)),
-    input,
-    ...errorOf(key, store),
-  );
+  return labeled(labelOf(key, view.form), input, ...errorOf(key, view));
 }
 
 /** What every control of the form carries: its id, whether it is needed, and a pointer to its message. */
 export function inputLooks(
   key: FormKey,
-  store: Store,
+  { problems }: LogView,
 ): Readonly<Record<string, string | undefined>> {
-  const isBroken = store.get().problems.some(({ field }) => field === key);
+  const isBroken = problems.some(({ field }) => field === key);
   const longest = key in LONGEST ? LONGEST[key as keyof typeof LONGEST] : undefined; // checked before
   return {
     id: key,
@@ -52,8 +48,8 @@ export function inputLooks(
   };
 }
 
-export function errorOf(key: FormKey, store: Store): readonly HTMLElement[] {
-  const texts = store.get().problems.filter(({ field }) => field === key);
+export function errorOf(key: FormKey, { problems }: LogView): readonly HTMLElement[] {
+  const texts = problems.filter(({ field }) => field === key);
   if (texts.length === 0) return [];
   return [
     el(

@@ -3,50 +3,44 @@ import type { PiecesChange } from '../../shared/log/piecesChanges.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { causeParts } from '../causes/causeParts.ts';
 import { openCauses } from '../causes/openCauses.ts';
-import { button, el } from '../page/el.ts';
+import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { logAnother, planAgain } from '../plan/readSelected.ts';
+import type { LoggedView } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
+import { planAgain } from '../plan/readSelected.ts';
 import { openUse } from '../stock/openStock.ts';
+import { openLog } from './openLog.ts';
 
 /** Where the entry stands and what it changes. */
-export function loggedView(store: Store): HTMLElement {
-  const { logged, busy } = store.get();
-  if (logged === undefined) return el('div');
-  const isOff = busy !== '';
+export function loggedView({ logged, next }: LoggedView, store: Store): HTMLElement {
+  const { order, good, quantity, status, row, causes } = logged;
+  const looks = { id: 'another', label: 'Log another round', look: 'main' } as const;
   return el(
     'section',
     {},
-    el('h1', { tabindex: '-1' }, `Order ${logged.order}`),
+    el('h1', { tabindex: '-1' }, `Order ${order}`),
     el(
       'p',
       {},
-      `${logged.good} of ${countText(logged.quantity, 'good piece')} logged so far. Status: ${logged.status === '' ? 'none' : logged.status}.`,
+      `${good} of ${countText(quantity, 'good piece')} logged so far. Status: ${status === '' ? 'none' : status}.`,
     ),
     ...causesOf(logged),
     ...changesOf(logged.changes),
     el(
       'div',
       { class: 'actions' },
-      button(
-        { id: 'another', label: 'Log another round', look: 'main', isOff },
-        () => void logAnother(store),
-      ),
-      ...(logged.causes === undefined
+      workButton(looks, store, () => openLog(store, next)),
+      ...(causes === undefined
         ? []
         : [
-            button(
-              { id: 'causes', label: 'What went wrong, to print', isOff },
-              () => void openCauses(store, { row: String(logged.row) }),
+            workButton({ id: 'causes', label: 'What went wrong, to print' }, store, () =>
+              openCauses(store, { row: String(row) }),
             ),
           ]),
-      button(
-        { id: 'use', label: 'Take the material out of stock', isOff },
-        () => void openUse(store, logged),
+      workButton({ id: 'use', label: 'Take the material out of stock' }, store, () =>
+        openUse(store, logged),
       ),
-      button(
-        { id: 'plan', label: 'Back to the plan', isOff },
-        () => void planAgain(store, store.get().firstPour),
-      ),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, () => planAgain(store)),
     ),
   );
 }

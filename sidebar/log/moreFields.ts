@@ -1,46 +1,37 @@
 import { TEAR_KEYS, TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
-import type { LogForm } from '../../shared/commands/logCommands.ts';
 import { type FormKey, fieldsFor } from '../../shared/log/formColumn.ts';
-import { el } from '../page/el.ts';
+import { folded } from '../page/folded.ts';
+import { labeled } from '../page/labeled.ts';
+import { selectOf } from '../page/selectOf.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/readSelected.ts';
+import type { LogView } from '../panel/view.ts';
 import { errorOf, inputLooks, labelOf, logField } from './logField.ts';
+import { typeInto } from './openLog.ts';
 
 /** A tear test of each joint and several weights, folded away until they are wanted, or something in them is. */
-export function moreFields(form: LogForm, store: Store): HTMLElement {
+export function moreFields(view: LogView, store: Store): HTMLElement {
+  const { form, draft, problems } = view;
   const fields = fieldsFor(form.layers.length);
   const joints = TEAR_KEYS.filter((key) => fields.includes(key));
   const keys: readonly FormKey[] = [...joints, 'weights'];
-  const { draft, problems } = store.get();
-  const isWanted = keys.some(
-    (key) => (draft?.values[key] ?? '') !== '' || problems.some(({ field }) => field === key),
+  const made = folded(
+    joints.length === 0 ? 'Several weights' : 'Each joint by itself, several weights',
+    ...joints.map((key) => jointField(key, view, store)),
+    logField('weights', view, store),
   );
-  const label = joints.length === 0 ? 'Several weights' : 'Each joint by itself, several weights';
-  return el(
-    'details',
-    { id: 'more', class: 'more', open: isWanted ? '' : undefined },
-    el('summary', {}, label),
-    ...joints.map((key) => jointField(key, form, store)),
-    logField('weights', form, store),
+  made.id = 'more';
+  made.open = keys.some(
+    (key) => (draft.values[key] ?? '') !== '' || problems.some(({ field }) => field === key),
   );
+  return made;
 }
 
 /** How one joint came apart; blank goes with the tear test of the piece. */
-function jointField(key: (typeof TEAR_KEYS)[number], form: LogForm, store: Store): HTMLElement {
-  const options = TEAR_TESTS.map((test) => el('option', { value: test }, test));
-  const select = el(
-    'select',
-    inputLooks(key, store),
-    el('option', { value: '' }, 'as the piece'),
-    ...options,
-  );
-  select.value = store.get().draft?.values[key] ?? '';
+function jointField(key: (typeof TEAR_KEYS)[number], view: LogView, store: Store): HTMLElement {
+  const select = selectOf(inputLooks(key, view), view.draft.values[key] ?? '', [
+    ['', 'as the piece'],
+    ...TEAR_TESTS.map((test) => [test, test] as const),
+  ]);
   select.addEventListener('change', () => typeInto(store, key, select.value));
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: key }, labelOf(key, form)),
-    select,
-    ...errorOf(key, store),
-  );
+  return labeled(labelOf(key, view.form), select, ...errorOf(key, view));
 }

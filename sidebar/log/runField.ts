@@ -1,13 +1,15 @@
-import type { LogForm } from '../../shared/commands/logCommands.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/readSelected.ts';
+import type { LogView } from '../panel/view.ts';
 import { errorOf, inputLooks, logField } from './logField.ts';
+import { typeInto } from './openLog.ts';
 
 /** Which run and round the pieces belong to: a new run, or one that has rounds in the log. */
-export function runField(form: LogForm, store: Store): HTMLElement {
-  const chosen = store.get().draft?.values['run'] ?? '';
+export function runField(view: LogView, store: Store): HTMLElement {
+  const { form, draft } = view;
+  const chosen = draft.values['run'] ?? '';
   const listed = form.runs.some(({ run }) => run === chosen) || chosen === '';
   const runs = listed ? form.runs : [{ run: chosen, rounds: 0, nextRound: 1 }, ...form.runs];
   const options = runs.map(({ run, rounds }) =>
@@ -17,9 +19,9 @@ export function runField(form: LogForm, store: Store): HTMLElement {
       rounds === 0 ? `${run}, nothing logged yet` : `${run}, ${countText(rounds, 'row')} logged`,
     ),
   );
-  const select = el('select', inputLooks('run', store), ...options);
+  const select = el('select', inputLooks('run', view), ...options);
   select.value = chosen;
-  const round = logField('round', form, store);
+  const round = logField('round', view, store);
   const showNext = () => {
     const next = runs.find(({ run }) => run === select.value)?.nextRound ?? 1;
     round.querySelector('input')?.setAttribute('placeholder', `the next: ${next}`);
@@ -29,12 +31,5 @@ export function runField(form: LogForm, store: Store): HTMLElement {
     typeInto(store, 'run', select.value);
     showNext();
   });
-  const run = el(
-    'div',
-    { class: 'field' },
-    el('label', { for: 'run' }, 'Run'),
-    select,
-    ...errorOf('run', store),
-  );
-  return el('div', {}, run, round);
+  return el('div', {}, labeled('Run', select, ...errorOf('run', view)), round);
 }

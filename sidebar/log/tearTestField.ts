@@ -1,13 +1,15 @@
 import { TEAR_TESTS } from '../../shared/book/tables/pourLog.ts';
 import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
-import { typeInto } from '../plan/readSelected.ts';
+import type { LogView } from '../panel/view.ts';
+
 import { errorOf } from './logField.ts';
+import { typeInto } from './openLog.ts';
 
 /** How a torn piece came apart, as buttons large enough for a glove. */
-export function tearTestField(store: Store): HTMLElement {
-  const chosen = store.get().draft?.values['tearTest'] ?? '';
-  const isBroken = store.get().problems.some(({ field }) => field === 'tearTest');
+export function tearTestField(view: LogView, store: Store): HTMLElement {
+  const chosen = view.draft.values['tearTest'] ?? '';
+  const isBroken = view.problems.some(({ field }) => field === 'tearTest');
   const choices = TEAR_TESTS.map((test, index) => {
     const id = index === 0 ? 'tearTest' : `tearTest-${index}`;
     const input = el('input', {
@@ -27,6 +29,6 @@ export function tearTestField(store: Store): HTMLElement {
     {},
     el('legend', {}, 'Tear test across the layers (needed)'),
     ...choices,
-    ...errorOf('tearTest', store),
+    ...errorOf('tearTest', view),
   );
 }

@@ -24,7 +24,7 @@ export function button(
   return made;
 }
 
-interface ButtonLooks {
+export interface ButtonLooks {
   readonly id: string;
   readonly label: string;
   readonly look?: 'plain' | 'main';

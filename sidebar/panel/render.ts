@@ -13,6 +13,7 @@ import { timersView } from '../timers/timersView.ts';
 import { trialsView } from '../trials/trialsView.ts';
 import type { PageState } from './pageState.ts';
 import type { Store } from './store.ts';
+import type { View } from './view.ts';
 
 /** Draws the state; the focus stays on the element of the same id, or goes to the first field that needs mending. */
 export function render(store: Store): void {
@@ -21,9 +22,9 @@ export function render(store: Store): void {
   if (place === null) return;
   const focused = document.activeElement?.id || place.dataset['focus'] || '';
   const caret = caretOf(document.activeElement);
-  const shown = nameOf(state);
+  const shown = nameOf(state.view);
   const isOther = place.dataset['view'] !== shown && place.hasChildNodes();
-  place.replaceChildren(viewOf(store));
+  place.replaceChildren(drawnView(state.view, store));
   place.dataset['view'] = shown;
   // While the page is busy its buttons are off and hold no focus: it is remembered for the draw after.
   place.dataset['focus'] = state.busy === '' ? '' : focused;
@@ -34,9 +35,9 @@ export function render(store: Store): void {
 }
 
 /** What is on show; the form of a correction is another one than that of a new round. */
-function nameOf({ view, form }: PageState): string {
-  const entry = view === 'log' ? form?.correction?.entry.entry : undefined;
-  return entry === undefined ? view : `correction of ${entry}`;
+function nameOf(view: View): string {
+  const entry = view.kind === 'log' ? view.form.correction?.entry.entry : undefined;
+  return entry === undefined ? view.kind : `correction of ${entry}`;
 }
 
 /** A new view starts at its heading, for the eye and for the ear. */
@@ -62,32 +63,32 @@ function caretOf(place: Element | null): number | null {
   return place instanceof HTMLInputElement ? place.selectionStart : null;
 }
 
-function viewOf(store: Store): HTMLElement {
-  switch (store.get().view) {
+function drawnView(view: View, store: Store): HTMLElement {
+  switch (view.kind) {
     case 'plan':
       return planView(store);
     case 'log':
-      return logView(store);
+      return logView(view, store);
     case 'logged':
-      return loggedView(store);
+      return loggedView(view, store);
     case 'trials':
-      return trialsView(store);
+      return trialsView(view, store);
     case 'use':
-      return usedView(store);
+      return usedView(view, store);
     case 'stock':
-      return stockView(store);
+      return stockView(view, store);
     case 'quality':
-      return qualityView(store);
+      return qualityView(view, store);
     case 'causes':
-      return causesView(store);
+      return causesView(view, store);
     case 'quote':
-      return quoteView(store);
+      return quoteView(view, store);
     case 'books':
-      return booksView(store);
+      return booksView(view, store);
     case 'day':
-      return dayView(store);
+      return dayView(view, store);
     case 'timers':
-      return timersView(store);
+      return timersView(view, store);
   }
 }
 

@@ -1,4 +1,5 @@
-import { FIRST_STATE, type PageState } from './pageState.ts';
+import { changedState, FIRST_STATE, type PageState } from './pageState.ts';
+import { type View, type ViewOf, viewOf } from './view.ts';
 
 /** Holds the state; every change is drawn at once, except those that only follow what was typed. */
 export interface Store {
@@ -13,12 +14,20 @@ export function openStore(draw: (store: Store) => void): Store {
   const store: Store = {
     get: () => state,
     follow: (change) => {
-      state = { ...state, ...change };
+      state = changedState(state, change);
     },
     set: (change) => {
-      state = { ...state, ...change };
+      store.follow(change);
       draw(store);
     },
   };
   return store;
+}
+
+/** The view on show, where it is of that kind. */
+export function shown<Kind extends View['kind']>(
+  store: Store,
+  kind: Kind,
+): ViewOf<Kind> | undefined {
+  return viewOf(store.get().view, kind);
 }

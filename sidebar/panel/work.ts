@@ -6,7 +6,9 @@ import { fieldsOfUse } from '../../shared/money/stock/recordsOfUse.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { call } from '../page/call.ts';
 import { sentence } from '../page/sentence.ts';
+import type { PageState } from './pageState.ts';
 import type { Store } from './store.ts';
+import { type View, withProblems } from './view.ts';
 
 type Good<V extends CommandName> = Extract<AnswerOf<V>, { readonly kind: 'ok' }>;
 
@@ -21,15 +23,18 @@ export async function work<V extends CommandName>(
   payload: PayloadOf<V>,
 ): Promise<Good<V> | undefined> {
   if (store.get().busy !== '') return undefined;
-  store.set({ busy, notice: undefined, problems: [] });
+  store.set({ busy, notice: undefined, view: withProblems(store.get().view, []) });
   try {
     const answer = await call(verb, payload);
     if (answer.kind === 'ok') {
       store.follow({ busy: '' });
       return answer as Good<V>; // told apart by its kind
     }
-    const notice = { kind: 'problem', texts: refusalTexts(store, answer.problems) } as const;
-    store.set({ busy: '', notice, problems: answer.problems });
+    const notice = {
+      kind: 'problem',
+      texts: refusalTexts(store.get().view, answer.problems),
+    } as const;
+    store.set({ busy: '', notice, view: withProblems(store.get().view, answer.problems) });
   } catch (error) {
     store.set({ busy: '', notice: { kind: 'problem', texts: [failureText(error)] } });
   }
@@ -37,8 +42,8 @@ export async function work<V extends CommandName>(
 }
 
 /** Messages of the form's fields stand at the fields; here only their number does. */
-function refusalTexts(store: Store, problems: readonly Problem[]): readonly string[] {
-  const keys = formKeys(store);
+function refusalTexts(view: View, problems: readonly Problem[]): readonly string[] {
+  const keys = formKeys(view);
   const others = problems.filter(({ field }) => !keys.includes(field));
   const atFields = problems.length - others.length;
   return [
@@ -50,11 +55,22 @@ function refusalTexts(store: Store, problems: readonly Problem[]): readonly stri
 }
 
 /** Fields of the form on show, each of which shows its own message. */
-function formKeys(store: Store): readonly string[] {
-  const { view, use } = store.get();
-  if (view === 'log') return FORM_KEYS;
-  if (view === 'quote') return [...GOODS_KEYS, ...PRICING_KEYS];
-  return view === 'use' && use ? fieldsOfUse(use) : [];
+function formKeys(view: View): readonly string[] {
+  switch (view.kind) {
+    case 'log':
+      return FORM_KEYS;
+    case 'quote':
+      return [...GOODS_KEYS, ...PRICING_KEYS];
+    case 'use':
+      return fieldsOfUse(view.use);
+    default:
+      return [];
+  }
+}
+
+/** What is said of a thing that is done. */
+export function done(...texts: readonly string[]): NonNullable<PageState['notice']> {
+  return { kind: 'done', texts };
 }
 
 function failureText(error: unknown): string {

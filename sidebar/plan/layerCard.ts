@@ -11,6 +11,7 @@ import {
   volumeText,
 } from '../../shared/words/quantityText.ts';
 import { temperatureBandText, timeBandText } from '../../shared/words/timeBandText.ts';
+import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
@@ -19,10 +20,8 @@ import { sentence } from '../page/sentence.ts';
 export function layerCard(layer: LayerPlan, plan: OrderPlan): HTMLElement {
   const { system } = plan;
   const bands = plan.detail?.layers[plan.layers.indexOf(layer)];
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, `Layer ${layer.order}: ${layer.layer}`),
+  return card(
+    `Layer ${layer.order}: ${layer.layer}`,
     facts([
       ['Cups', String(layer.cups)],
       ['In each cup', `${gramsText(layer.cupMass)} (${volumeText(layer.cupVolume, system)})`],

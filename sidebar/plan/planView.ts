@@ -1,74 +1,55 @@
 import { piecesEvidenceText } from '../../shared/plan/piecesEvidenceText.ts';
-import type { OrderPlan, PlanResult, Warning } from '../../shared/plan/planTypes.ts';
+import type { OrderPlan, Warning } from '../../shared/plan/planTypes.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
 import { openBooks } from '../books/openBooks.ts';
 import { openCauses } from '../causes/openCauses.ts';
 import { openDay } from '../day/openDay.ts';
-import { button, el } from '../page/el.ts';
+import { openLog } from '../log/openLog.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
 import { sentence } from '../page/sentence.ts';
+import type { OrderOnShow } from '../panel/pageState.ts';
 import type { Store } from '../panel/store.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
 import { openQuality } from '../quality/openQuality.ts';
 import { openQuote } from '../quote/openQuote.ts';
 import { openStock } from '../stock/openStock.ts';
 import { openTimers } from '../timers/openTimers.ts';
 import { openTrials } from '../trials/openTrials.ts';
 import { layerCard } from './layerCard.ts';
+import { makeSheet, printSheet, seeHeat } from './makeSheet.ts';
 import { missingView } from './missingView.ts';
 import { plateCard } from './plateCard.ts';
-import {
-  makeSheet,
-  openLog,
-  planAgain,
-  printSheet,
-  readSelected,
-  seeHeat,
-} from './readSelected.ts';
+import { planAgain, readSelected } from './readSelected.ts';
 import { workCard } from './workCard.ts';
 
 /** The plan of an order and what can be done with it. */
 export function planView(store: Store): HTMLElement {
-  const { plan, busy } = store.get();
-  const isOff = busy !== '';
-  const read = button(
-    { id: 'read', label: 'Read the selected order', look: plan ? 'plain' : 'main', isOff },
-    () => void readSelected(store),
-  );
-  const trials = button(
-    { id: 'trials', label: 'Trials of your own', isOff },
-    () => void openTrials(store),
-  );
-  const quote = button(
-    { id: 'quote', label: quoteLabel(plan), isOff },
-    () =>
-      void openQuote(store, plan === undefined || plan.order === '' ? {} : { order: plan.order }),
-  );
-  const books = button({ id: 'books', label: 'Books', isOff }, () => void openBooks(store));
-  const quality = button({ id: 'quality', label: 'Quality', isOff }, () => void openQuality(store));
-  const causes = button(
-    { id: 'causes', label: 'What went wrong', isOff },
-    () => void openCauses(store),
-  );
-  const day = button({ id: 'day', label: 'Pour day', isOff }, () => void openDay(store));
-  const timers = button({ id: 'openTimers', label: 'Timers', isOff }, () => void openTimers(store));
-  const stock = button({ id: 'stock', label: 'Stock', isOff }, () => void openStock(store));
+  const { onShow } = store.get();
+  const order = onShow?.plan.order ?? '';
+  const to = (id: string, label: string, open: (store: Store) => Promise<void>) =>
+    workButton({ id, label }, store, open);
   return el(
     'div',
     {},
-    read,
-    ...(plan ? bodyOf(plan, store) : [emptyText()]),
-    quote,
-    day,
-    timers,
-    stock,
-    books,
-    quality,
-    causes,
-    trials,
+    workButton(
+      { id: 'read', label: 'Read the selected order', look: onShow ? 'plain' : 'main' },
+      store,
+      readSelected,
+    ),
+    ...(onShow ? bodyOf(onShow, store) : [emptyText()]),
+    to('quote', order === '' ? 'Quote' : `Quote for order ${order}`, () =>
+      openQuote(store, order === '' ? {} : { order }),
+    ),
+    to('day', 'Pour day', openDay),
+    to('openTimers', 'Timers', openTimers),
+    to('stock', 'Stock', openStock),
+    to('books', 'Books', openBooks),
+    to('quality', 'Quality', openQuality),
+    to('causes', 'What went wrong', openCauses),
+    to('trials', 'Trials of your own', openTrials),
   );
-}
-
-function quoteLabel(plan: PlanResult | undefined): string {
-  return plan === undefined || plan.order === '' ? 'Quote' : `Quote for order ${plan.order}`;
 }
 
 function emptyText(): HTMLElement {
@@ -79,17 +60,18 @@ function emptyText(): HTMLElement {
   );
 }
 
-function bodyOf(plan: PlanResult, store: Store): readonly HTMLElement[] {
+function bodyOf(onShow: OrderOnShow, store: Store): readonly HTMLElement[] {
+  const { plan } = onShow;
   if (plan.kind === 'missing') return [missingView(plan, store)];
   return [
     headOf(plan),
     warningsOf(plan.warnings),
     piecesCard(plan),
-    firstPourField(store),
+    firstPourField(onShow, store),
     plateCard(plan),
     ...plan.layers.map((layer) => layerCard(layer, plan)),
     workCard(plan),
-    actionsOf(store),
+    actionsOf(onShow, store),
   ];
 }
 
@@ -116,10 +98,8 @@ function warningsOf(warnings: readonly Warning[]): HTMLElement {
 }
 
 function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Pieces'),
+  return card(
+    'Pieces',
     el('p', { class: 'key' }, `Pour ${pieces.toPour}`),
     el(
       'p',
@@ -130,27 +110,24 @@ function piecesCard({ pieces, quantity }: OrderPlan): HTMLElement {
   );
 }
 
-function firstPourField(store: Store): HTMLElement {
-  const { firstPour, busy } = store.get();
+function firstPourField({ firstPour }: OrderOnShow, store: Store): HTMLElement {
   const input = el('input', { id: 'firstPour', type: 'time', value: firstPour });
-  input.disabled = busy !== '';
+  input.disabled = isBusy(store);
   input.addEventListener('change', () => void planAgain(store, input.value));
-  return el('div', { class: 'field' }, el('label', { for: 'firstPour' }, 'First pour at'), input);
+  return labeled('First pour at', input);
 }
 
-function actionsOf(store: Store): HTMLElement {
-  const { busy, runId, plan, sheetOf } = store.get();
-  const isOff = busy !== '';
-  const isMade = runId !== '' && sheetOf === plan;
-  const label = isMade ? 'Make run sheet again' : 'Make run sheet';
-  const hint = isMade ? `Run ${runId} is made.` : 'Print comes after the run sheet is made.';
+function actionsOf({ plan, sheet }: OrderOnShow, store: Store): HTMLElement {
+  const made = sheet?.of === plan ? sheet : undefined;
+  const label = made ? 'Make run sheet again' : 'Make run sheet';
+  const hint = made ? `Run ${made.runId} is made.` : 'Print comes after the run sheet is made.';
   return el(
     'div',
     { class: 'actions' },
-    button({ id: 'make', label, look: 'main', isOff }, () => void makeSheet(store)),
-    button({ id: 'print', label: 'Print', isOff: isOff || !isMade }, () => void printSheet(store)),
+    workButton({ id: 'make', label, look: 'main' }, store, makeSheet),
+    workButton({ id: 'print', label: 'Print', isOff: made === undefined }, store, printSheet),
     el('p', { class: 'small' }, hint),
-    button({ id: 'heat', label: 'See the heat', isOff }, () => void seeHeat(store)),
-    button({ id: 'log', label: 'Log what came out', isOff }, () => void openLog(store)),
+    workButton({ id: 'heat', label: 'See the heat' }, store, seeHeat),
+    workButton({ id: 'log', label: 'Log what came out' }, store, () => openLog(store)),
   );
 }

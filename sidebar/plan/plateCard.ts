@@ -2,6 +2,7 @@ import { heatUpLine, READING_ADVICE } from '../../shared/paper/runSheet/sections
 import type { OrderPlan } from '../../shared/plan/planTypes.ts';
 import { plateOnText } from '../../shared/plan/plateOnText.ts';
 import { temperatureText } from '../../shared/words/quantityText.ts';
+import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
@@ -10,16 +11,12 @@ import { sentence } from '../page/sentence.ts';
 export function plateCard(plan: OrderPlan): HTMLElement {
   const { plate, system } = plan;
   if (plate.kind === 'unreachable')
-    return el(
-      'section',
-      { class: 'card' },
-      el('h2', {}, 'Plate'),
+    return card(
+      'Plate',
       el('p', {}, el('strong', {}, 'The mold will not get hot enough: '), sentence(plate.because)),
     );
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, `Plate: ${plate.plate}`),
+  return card(
+    `Plate: ${plate.plate}`,
     facts([
       ['Set to', temperatureText(plate.setting, system)],
       ['Switch on at', plateOnText(plan, plate)],

@@ -8,7 +8,7 @@ import {
   volumeText,
 } from '../../shared/words/quantityText.ts';
 import { timeBandText } from '../../shared/words/timeBandText.ts';
-import { el } from '../page/el.ts';
+import { card } from '../page/card.ts';
 import { facts } from '../page/facts.ts';
 
 function cupBand({ detail }: OrderPlan): string {
@@ -19,10 +19,8 @@ function cupBand({ detail }: OrderPlan): string {
 /** The run as a whole: plastisol, cooking, pace, cooling, hands-on time. */
 export function workCard(plan: OrderPlan): HTMLElement {
   const { system } = plan;
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'The whole run'),
+  return card(
+    'The whole run',
     facts([
       [
         'Plastisol',

@@ -1,13 +1,11 @@
 import type { QualityPayload } from '../../shared/commands/qualityCommands.ts';
 import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
+import { choiceField } from '../page/choiceField.ts';
 import { el } from '../page/el.ts';
+import type { Options } from '../page/selectOf.ts';
 import type { Store } from '../panel/store.ts';
+import { isBusy } from '../panel/workButton.ts';
 import { openQuality } from './openQuality.ts';
-
-interface Option {
-  readonly value: string;
-  readonly text: string;
-}
 
 /** Which rounds to look at, and what a point of the chart is. */
 export function qualityChoice(
@@ -15,43 +13,27 @@ export function qualityChoice(
   store: Store,
 ): HTMLElement {
   const { mold = '', pattern = '', points } = asked;
+  const choiceOf = (
+    key: keyof QualityPayload,
+    label: string,
+    value: string,
+    options: Options,
+  ): HTMLElement =>
+    choiceField({ id: `look-${key}`, label, value, isOff: isBusy(store) }, options, (chosen) => {
+      void openQuality(store, { [key]: chosen });
+    });
   return el(
     'section',
     { 'aria-label': 'What to look at' },
-    choiceOf('mold', 'Mold', named('All molds', molds), mold, store),
-    choiceOf('pattern', 'Pattern', named('All patterns', patterns), pattern, store),
-    choiceOf(
-      'points',
-      'A point of the chart is',
-      [
-        { value: 'rounds', text: 'a round' },
-        { value: 'runs', text: 'a run, all its rounds' },
-      ],
-      points,
-      store,
-    ),
+    choiceOf('mold', 'Mold', mold, named('All molds', molds)),
+    choiceOf('pattern', 'Pattern', pattern, named('All patterns', patterns)),
+    choiceOf('points', 'A point of the chart is', points, [
+      ['rounds', 'a round'],
+      ['runs', 'a run, all its rounds'],
+    ]),
   );
 }
 
-function named(all: string, names: readonly string[]): readonly Option[] {
-  return [{ value: '', text: all }, ...names.map((name) => ({ value: name, text: name }))];
-}
-
-function choiceOf(
-  key: keyof QualityPayload,
-  label: string,
-  options: readonly Option[],
-  chosen: string,
-  store: Store,
-): HTMLElement {
-  const id = `look ${key}`.replace(' ', '-');
-  const select = el(
-    'select',
-    { id },
-    ...options.map(({ value, text }) => el('option', { value }, text)),
-  );
-  select.value = chosen;
-  select.disabled = store.get().busy !== '';
-  select.addEventListener('change', () => void openQuality(store, { [key]: select.value }));
-  return el('div', { class: 'field' }, el('label', { for: id }, label), select);
+function named(all: string, names: readonly string[]): Options {
+  return [['', all], ...names.map((name) => [name, name] as const)];
 }

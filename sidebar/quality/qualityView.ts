@@ -2,10 +2,14 @@ import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummar
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import type { Picture } from '../../shared/pictures/pictureTypes.ts';
+import { card } from '../page/card.ts';
 import { drawElements } from '../page/drawElements.ts';
-import { button, el } from '../page/el.ts';
+import { el } from '../page/el.ts';
+import { inWords } from '../page/folded.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import type { ViewOf } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { openQuality, printQuality } from './openQuality.ts';
 import { qualityChoice } from './qualityChoice.ts';
 import { signalsPart, weekPart, weeksPart, worstPart } from './weekPart.ts';
@@ -14,31 +18,23 @@ import { signalsPart, weekPart, weeksPart, worstPart } from './weekPart.ts';
 const WIDTH = 300;
 
 /** How the shop's pieces came out: this week, signals, the worst, the weeks, and the charts of what is chosen. */
-export function qualityView(store: Store): HTMLElement {
-  const { quality, busy } = store.get();
-  const isOff = busy !== '';
-  const isEmpty = quality === undefined || quality.molds.length === 0;
+export function qualityView({ quality }: ViewOf<'quality'>, store: Store): HTMLElement {
+  const isEmpty = quality.molds.length === 0;
   return el(
     'div',
     {},
     el('h1', { tabindex: '-1' }, 'Quality'),
-    ...(quality === undefined ? [] : isEmpty ? [emptyText()] : bodyOf(quality, store)),
+    ...(isEmpty ? [emptyText()] : bodyOf(quality, store)),
     el(
       'div',
       { class: 'actions' },
       ...(isEmpty
         ? []
-        : [
-            button(
-              { id: 'printQuality', label: 'Open to print', isOff },
-              () => void printQuality(store),
-            ),
-          ]),
-      button(
-        { id: 'readQuality', label: 'Read the log again', isOff },
-        () => void openQuality(store),
+        : [workButton({ id: 'printQuality', label: 'Open to print' }, store, printQuality)]),
+      workButton({ id: 'readQuality', label: 'Read the log again' }, store, () =>
+        openQuality(store),
       ),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
 }
@@ -54,27 +50,19 @@ function emptyText(): HTMLElement {
 function bodyOf(quality: QualitySummary, store: Store): readonly HTMLElement[] {
   return [
     qualityChoice(quality, store),
-    card('This week', weekPart(quality)),
-    card('Signals', signalsPart(quality)),
-    card('Worst of all', worstPart(quality)),
-    card('Week by week', weeksPart(quality)),
+    card('This week', ...weekPart(quality)),
+    card('Signals', ...signalsPart(quality)),
+    card('Worst of all', ...worstPart(quality)),
+    card('Week by week', ...weeksPart(quality)),
     ...quality.pictures.map(pictureCard),
     ...quality.missing.map((text) => el('p', { class: 'empty' }, text)),
   ];
 }
 
-function card(heading: string, parts: readonly HTMLElement[]): HTMLElement {
-  return el('section', { class: 'card' }, el('h2', {}, heading), ...parts);
-}
-
 function pictureCard(picture: Picture): HTMLElement {
-  return card(pictureTitle(picture), [
+  return card(
+    pictureTitle(picture),
     el('figure', {}, drawElements(drawPicture(picture, WIDTH))),
-    el(
-      'details',
-      { class: 'more' },
-      el('summary', {}, `In words: ${pictureTitle(picture)}`),
-      el('p', { class: 'small' }, pictureText(picture)),
-    ),
-  ]);
+    inWords(pictureTitle(picture), pictureText(picture)),
+  );
 }

@@ -6,9 +6,8 @@ import {
   type QuoteKey,
   type QuoteValues,
 } from '../../shared/money/quote/quoteFieldTypes.ts';
+import type { Options } from '../page/selectOf.ts';
 import type { QuoteField } from './quoteField.ts';
-
-type Options = readonly (readonly [value: string, words: string])[];
 
 /** What is asked for, where no row of *Orders* says it. */
 export function goodsFields({ choices }: QuoteForm): readonly QuoteField[] {

@@ -5,14 +5,16 @@ import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuotePrices } from '../../shared/money/quote/quotePrices.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { shareText } from '../../shared/words/quantityText.ts';
-import { moneyTable } from '../books/moneyTable.ts';
+import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
+import { moneyTable } from '../page/moneyTable.ts';
 import { sentence } from '../page/sentence.ts';
 import { shareOf } from '../page/shareOf.ts';
-import { isAskable, pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
+import type { QuoteView } from '../panel/view.ts';
+import { isAskable, pricedNow } from './pricedNow.ts';
 
 /** The price, big, or why there is none. */
-export function priceKey(quote: QuoteOnShow): readonly HTMLElement[] {
+export function priceKey(quote: QuoteView): readonly HTMLElement[] {
   const priced = pricedNow(quote);
   if (priced.kind === 'no facts') return emptyPrice(quote);
   if (priced.kind === 'problems')
@@ -37,14 +39,14 @@ export function priceKey(quote: QuoteOnShow): readonly HTMLElement[] {
 }
 
 /** What the price adds up from, and the prices of other quantities. */
-export function priceCard(quote: QuoteOnShow): readonly HTMLElement[] {
+export function priceCard(quote: QuoteView): readonly HTMLElement[] {
   const priced = pricedNow(quote);
   if (priced.kind !== 'prices' || priced.prices.price.kind !== 'price') return [];
   const { price } = priced.prices;
   return [priceBox(price, priced.facts), ...breaksCard(priced.prices)];
 }
 
-function emptyPrice({ form, values }: QuoteOnShow): readonly HTMLElement[] {
+function emptyPrice({ form, values }: QuoteView): readonly HTMLElement[] {
   if (form.order !== '') return [];
   const text = isAskable(values)
     ? 'The price of this is not worked out yet.'
@@ -62,10 +64,8 @@ function priceBox(price: Price, { shop }: QuoteFacts): HTMLElement {
       : [[`Deposit ${shareText(shop.depositShare)}`, money(price.deposit)]]),
   ];
   const lines = price.lines.map(({ label, minor }) => [label, money(minor)]);
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'What it adds up from'),
+  return card(
+    'What it adds up from',
     moneyTable({ rows: lines, sums }),
     el('p', { class: 'small' }, `All amounts in ${currency}.`),
     ...(excise.reason === 'off'
@@ -92,10 +92,8 @@ function breaksCard({ breaks }: QuotePrices): readonly HTMLElement[] {
     return reason === '' ? [] : [`${one.quantity}: ${reason}.`];
   });
   return [
-    el(
-      'section',
-      { class: 'card' },
-      el('h2', {}, 'Price by quantity'),
+    card(
+      'Price by quantity',
       moneyTable({ heads: ['Pieces', 'A piece', 'The pieces'], rows }),
       el(
         'p',

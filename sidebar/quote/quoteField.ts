@@ -1,15 +1,17 @@
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import { LONGEST_FIELD, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
+import { type Options, selectOf } from '../page/selectOf.ts';
 import { sentence } from '../page/sentence.ts';
-import type { Store } from '../panel/store.ts';
+import type { QuoteView } from '../panel/view.ts';
 
 /** What a field of the quote looks like. */
 export interface QuoteField {
   readonly key: QuoteKey;
   readonly label: string;
   /** Choices with their words; a text field where it is left out. */
-  readonly options?: readonly (readonly [value: string, words: string])[];
+  readonly options?: Options;
   readonly type?: 'text' | 'date' | 'decimal';
   readonly isNeeded?: boolean;
 }
@@ -21,27 +23,24 @@ export interface Following {
 }
 
 /** A field with its label and what is wrong with it. */
-export function quoteField(field: QuoteField, store: Store, following: Following): HTMLElement {
+export function quoteField(
+  field: QuoteField,
+  { values, problems }: QuoteView,
+  following: Following,
+): HTMLElement {
   const { key, label, isNeeded = false } = field;
-  const text = store.get().quote?.values[key] ?? '';
-  const control = field.options ? selectOf(field, text) : inputOf(field, text);
+  const text = values[key] ?? '';
+  const control = field.options
+    ? selectOf({ id: key, name: key, title: aboutOf(key) }, text, field.options)
+    : inputOf(field, text);
   control.addEventListener('input', () => following.typed(key, control.value));
   control.addEventListener('change', () => following.done(key));
   if (isNeeded) control.setAttribute('aria-required', 'true');
-  const made = el(
-    'div',
-    { class: 'field' },
-    el('label', { for: key }, isNeeded ? `${label} (needed)` : label),
-    control,
-    el('p', { id: `${key}-error`, class: 'error', hidden: '' }),
-  );
-  showProblem(made, key, textOf(store, key));
+  const error = el('p', { id: `${key}-error`, class: 'error', hidden: '' });
+  const made = labeled(isNeeded ? `${label} (needed)` : label, control, error);
+  const broken = problems.filter((one) => one.field === key);
+  showProblem(made, key, broken.map(({ text: words }) => sentence(words)).join(' '));
   return made;
-}
-
-function textOf(store: Store, key: QuoteKey): string {
-  const found = store.get().problems.filter(({ field }) => field === key);
-  return found.map(({ text }) => sentence(text)).join(' ');
 }
 
 /** Says what is wrong at a field that is in the page, or takes it away. */
@@ -77,20 +76,6 @@ function inputOf({ key, type = 'text' }: QuoteField, text: string): HTMLInputEle
   });
   input.value = text;
   return input;
-}
-
-/** A value that is no choice (any more) stays on the list, so that it is seen and not lost. */
-function selectOf({ key, options = [] }: QuoteField, text: string): HTMLSelectElement {
-  const all = options.some(([value]) => value === text)
-    ? options
-    : [[text, text] as const, ...options];
-  const made = el(
-    'select',
-    { id: key, name: key, title: aboutOf(key) },
-    ...all.map(([value, words]) => el('option', { value }, words)),
-  );
-  made.value = text;
-  return made;
 }
 
 function aboutOf(key: QuoteKey): string | undefined {

@@ -1,24 +1,24 @@
 import { AIM_KINDS, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
 import { turnedAim } from '../../shared/money/quote/turnedAim.ts';
-import { button, el } from '../page/el.ts';
+import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
-import type { Store } from '../panel/store.ts';
-import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import { missingItem } from '../panel/mendPart.ts';
+import { type Store, shown } from '../panel/store.ts';
+import { type QuoteView, withProblems } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { goodsFields, pricingFields } from './goodsFields.ts';
 import { newQuote, openQuote, readFacts, sendQuote, typeQuote } from './openQuote.ts';
 import { priceCard, priceKey } from './priceCard.ts';
-import { quoteActionsCard } from './quoteActionsCard.ts';
+import { isCostKey, pricedNow } from './pricedNow.ts';
+import { quoteButtons } from './quoteButtons.ts';
 import { type Following, mark, quoteField } from './quoteField.ts';
-import { isCostKey, pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
 import { shopCards } from './shopCards.ts';
 
 /** A price with breaks and margin for an order or for what is typed, and the quote that is made of it. */
-export function quoteView(store: Store): HTMLElement {
-  const { quote, busy } = store.get();
-  if (quote === undefined) return el('div');
+export function quoteView(quote: QuoteView, store: Store): HTMLElement {
   const { form } = quote;
   const made = el(
     'form',
@@ -30,8 +30,8 @@ export function quoteView(store: Store): HTMLElement {
     ...termsOf(quote, store),
     el('div', { id: 'quotePrice' }, ...priceCard(quote)),
     el('div', { id: 'quoteShop' }, ...shopCards(quote)),
-    el('div', { id: 'quoteActions', class: 'actions' }, ...quoteActionsCard(store)),
-    ...waysOut(store, busy !== ''),
+    el('div', { id: 'quoteActions', class: 'actions' }, ...quoteButtons(quote, store)),
+    ...waysOut(store),
   );
   made.addEventListener('submit', (event) => {
     event.preventDefault();
@@ -42,19 +42,19 @@ export function quoteView(store: Store): HTMLElement {
 
 /** The way on by the enter key: to the price while there is none, then to the quote. */
 async function submit(store: Store): Promise<void> {
-  const { quote } = store.get();
+  const quote = shown(store, 'quote');
   if (quote === undefined || quote.form.notQuotable !== undefined) return;
   if (pricedNow(quote).kind === 'no facts' && quote.form.order === '') await readFacts(store);
   else await sendQuote(store);
 }
 
-function goodsOf(quote: QuoteOnShow, store: Store): readonly HTMLElement[] {
+function goodsOf(quote: QuoteView, store: Store): readonly HTMLElement[] {
   const { form } = quote;
   if (form.order === '')
     return [
       group(
         'What is asked for',
-        goodsFields(form).map((field) => quoteField(field, store, following(store))),
+        goodsFields(form).map((field) => quoteField(field, quote, following(store))),
       ),
     ];
   const known = quote.facts;
@@ -63,7 +63,7 @@ function goodsOf(quote: QuoteOnShow, store: Store): readonly HTMLElement[] {
       ? []
       : [
           el('p', {}, 'There is no price yet. Mend this on the sheets first:'),
-          el('ul', { class: 'warnings' }, ...form.missing.map(gapItem)),
+          el('ul', { class: 'warnings' }, ...form.missing.map(missingItem)),
         ]),
     ...(known === undefined
       ? []
@@ -79,13 +79,14 @@ function goodsOf(quote: QuoteOnShow, store: Store): readonly HTMLElement[] {
   ];
 }
 
-function termsOf({ form, values }: QuoteOnShow, store: Store): readonly HTMLElement[] {
+function termsOf(quote: QuoteView, store: Store): readonly HTMLElement[] {
+  const { form, values } = quote;
   if (form.notQuotable !== undefined)
     return [el('p', { class: 'small' }, sentence(form.notQuotable))];
   return [
     group(
       'Terms of the sale',
-      pricingFields(form, values).map((field) => quoteField(field, store, following(store))),
+      pricingFields(form, values).map((field) => quoteField(field, quote, following(store))),
     ),
   ];
 }
@@ -103,7 +104,7 @@ function following(store: Store): Following {
       drawFigures(store);
     },
     done: (key) => {
-      if (key === 'by') store.set({ problems: [] });
+      if (key === 'by') store.set({ view: withProblems(store.get().view, []) });
       else if (isCostKey(key)) void readFacts(store);
       else markTerms(store, key);
     },
@@ -112,7 +113,7 @@ function following(store: Store): Following {
 
 /** Another way to set the price starts with the price on show, so that nothing jumps. */
 function turnAim(store: Store, to: string): void {
-  const { quote } = store.get();
+  const quote = shown(store, 'quote');
   const kind = AIM_KINDS.find((one) => one === to);
   if (quote === undefined || kind === undefined) return;
   const known = quote.facts;
@@ -122,34 +123,34 @@ function turnAim(store: Store, to: string): void {
 }
 
 function markTerms(store: Store, key: QuoteKey): void {
-  const { quote } = store.get();
+  const quote = shown(store, 'quote');
   const shop = quote?.facts?.shop;
   if (quote === undefined || shop === undefined) return;
   const read = readPricing(quote.values, shop);
   const problems = read.kind === 'refused' ? read.problems : [];
   const texts = problems.filter(({ field }) => field === key).map(({ text }) => sentence(text));
   mark(key, texts.join(' '));
-  const others = store.get().problems.filter(({ field }) => field !== key);
-  store.follow({ problems: [...others, ...problems.filter(({ field }) => field === key)] });
+  const others = quote.problems.filter(({ field }) => field !== key);
+  const own = problems.filter(({ field }) => field === key);
+  store.follow({ view: { ...quote, problems: [...others, ...own] } });
 }
 
 /** Draws what follows from the fields, and leaves the fields alone. */
 function drawFigures(store: Store): void {
-  const { quote } = store.get();
+  const quote = shown(store, 'quote');
   if (quote === undefined) return;
   document.getElementById('quoteKey')?.replaceChildren(...priceKey(quote));
   document.getElementById('quotePrice')?.replaceChildren(...priceCard(quote));
   document.getElementById('quoteShop')?.replaceChildren(...shopCards(quote));
-  document.getElementById('quoteActions')?.replaceChildren(...quoteActionsCard(store));
+  document.getElementById('quoteActions')?.replaceChildren(...quoteButtons(quote, store));
 }
 
-function waysOut(store: Store, isOff: boolean): readonly HTMLElement[] {
+function waysOut(store: Store): readonly HTMLElement[] {
   return [
-    button(
-      { id: 'quoteSelected', label: 'Quote the selected order', isOff },
-      () => void openQuote(store, { from: 'selected' }),
+    workButton({ id: 'quoteSelected', label: 'Quote the selected order' }, store, () =>
+      openQuote(store, { from: 'selected' }),
     ),
-    button({ id: 'quoteNew', label: 'Start a new quote', isOff }, () => void newQuote(store)),
-    button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+    workButton({ id: 'quoteNew', label: 'Start a new quote' }, store, newQuote),
+    workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
   ];
 }

@@ -6,14 +6,17 @@ import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import { formatPlain } from '../../shared/units/formatPlain.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import { moneyTable } from '../books/moneyTable.ts';
 import { el } from '../page/el.ts';
+import { folded } from '../page/folded.ts';
+import { list } from '../page/list.ts';
+import { moneyTable } from '../page/moneyTable.ts';
 import { sentence } from '../page/sentence.ts';
 import { shareOf } from '../page/shareOf.ts';
-import { pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
+import type { QuoteView } from '../panel/view.ts';
+import { pricedNow } from './pricedNow.ts';
 
 /** Margin, cost and what was taken for granted: never printed on a quote. */
-export function shopCards(quote: QuoteOnShow): readonly HTMLElement[] {
+export function shopCards(quote: QuoteView): readonly HTMLElement[] {
   const priced = pricedNow(quote);
   const facts = quote.facts;
   if (priced.kind === 'no facts' || facts === undefined) return [];
@@ -69,10 +72,8 @@ function costParts({ cost, quantity, pieces, matching }: QuoteFacts): readonly H
       {},
       `It costs ${moneyText(total, currency)}, ${moneyText(Math.round(perGood), currency)} for each of ${quantity}: ${countText(pieces.toPour, 'piece')} poured in ${countText(pieces.rounds, 'round')}${matching === 'new pattern' ? ', colors matched first' : ''}.`,
     ),
-    el(
-      'details',
-      { class: 'more' },
-      el('summary', {}, 'The cost line by line'),
+    folded(
+      'The cost line by line',
       moneyTable({
         rows: lines.map((line) => [lineLabel(line, currency), moneyText(line.minor, currency)]),
         sums: [['Cost', moneyText(total, currency)]],
@@ -96,6 +97,5 @@ function short(value: number): string {
 
 function assumptionsOf({ assumptions }: QuoteFacts): readonly HTMLElement[] {
   if (assumptions.length === 0) return [];
-  const items = assumptions.map((text) => el('li', {}, sentence(text)));
-  return [el('h3', {}, 'Taken for granted'), el('ul', { class: 'small' }, ...items)];
+  return [el('h3', {}, 'Taken for granted'), list(assumptions.map(sentence), 'small')];
 }

@@ -5,14 +5,16 @@ import type { LoggedRun } from '../../shared/money/stock/unpostedRuns.ts';
 import { formatPlain } from '../../shared/units/formatPlain.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { sentence } from '../page/sentence.ts';
-import type { Store } from '../panel/store.ts';
-import { work } from '../panel/work.ts';
+import { lastView } from '../panel/pageState.ts';
+import { type Store, shown } from '../panel/store.ts';
+import { done, work } from '../panel/work.ts';
 
 /** Shows what a logged run takes out of stock. */
 export async function openUse(store: Store, { order, run }: LoggedRun): Promise<void> {
   const use = await work(store, 'Working out the material…', 'startUse', { order, run });
   if (use === undefined) return;
-  store.set({ view: 'use', use, amounts: plannedAmounts(use), notice: undefined });
+  const view = { kind: 'use', use, amounts: plannedAmounts(use), problems: [] } as const;
+  store.set({ view, notice: undefined });
 }
 
 /** To four digits: no scale at the bench has more. */
@@ -28,13 +30,16 @@ function plannedAmounts({ lines }: UseForm): Readonly<Record<string, string>> {
 
 /** Follows typing; nothing is drawn. */
 export function typeAmount(store: Store, field: string, text: string): void {
-  store.follow({ amounts: { ...store.get().amounts, [field]: text } });
+  const view = shown(store, 'use');
+  if (view === undefined) return;
+  store.follow({ view: { ...view, amounts: { ...view.amounts, [field]: text } } });
 }
 
 /** Writes what was used and scrapped; what stands in the book already is not written again. */
 export async function sendUse(store: Store): Promise<void> {
-  const { use, amounts } = store.get();
-  if (use === undefined) return;
+  const view = shown(store, 'use');
+  if (view === undefined) return;
+  const { use, amounts } = view;
   const typed = (reason: UseReason) =>
     Object.fromEntries(
       use.lines
@@ -47,7 +52,10 @@ export async function sendUse(store: Store): Promise<void> {
   const posted = await work(store, 'Writing to Stock moves…', 'postUse', payload);
   if (posted === undefined) return;
   const kind = posted.negative.length > 0 ? 'problem' : 'done';
-  store.set({ use: posted.use, amounts: {}, notice: { kind, texts: postedTexts(posted) } });
+  store.set({
+    view: { ...view, use: posted.use, amounts: {}, problems: [] },
+    notice: { kind, texts: postedTexts(posted) },
+  });
 }
 
 function postedTexts({ posted, rows, use, negative }: UsePosted): readonly string[] {
@@ -65,23 +73,31 @@ function postedTexts({ posted, rows, use, negative }: UsePosted): readonly strin
 export async function openStock(store: Store): Promise<void> {
   const stock = await work(store, 'Reading the stock…', 'readStock', {});
   if (stock === undefined) return;
-  const texts = [stock.lines.length === 0 ? 'Stock read: nothing has moved yet.' : 'Stock read.'];
-  store.set({ view: 'stock', stock, notice: { kind: 'done', texts } });
+  const { lotName = '', trace } = lastView(store.get(), 'stock') ?? {};
+  const text = stock.lines.length === 0 ? 'Stock read: nothing has moved yet.' : 'Stock read.';
+  store.set({ view: { kind: 'stock', stock, lotName, trace, problems: [] }, notice: done(text) });
+}
+
+/** Follows typing; nothing is drawn. */
+export function typeLot(store: Store, lotName: string): void {
+  const view = shown(store, 'stock');
+  if (view !== undefined) store.follow({ view: { ...view, lotName } });
 }
 
 /** Finds a lot, an order or a run in the moves. */
 export async function findLot(store: Store): Promise<void> {
-  const name = store.get().lotName.trim();
+  const name = shown(store, 'stock')?.lotName.trim() ?? '';
   const trace = await work(store, 'Looking for it…', 'traceLot', { name });
-  if (trace === undefined) return;
+  const view = shown(store, 'stock');
+  if (trace === undefined || view === undefined) return;
   const found = trace.ofLot.length + trace.ofOrder.length;
-  const texts = [`${countText(found, 'move')} found for ${name}.`];
-  store.set({ trace, notice: { kind: 'done', texts } });
+  const notice = done(`${countText(found, 'move')} found for ${name}.`);
+  store.set({ view: { ...view, trace }, notice });
 }
 
 /** Opens the purchase list as a page to print. */
 export async function openPurchases(store: Store): Promise<void> {
-  const shown = await work(store, 'Opening the purchase list…', 'showPurchases', {});
-  if (shown === undefined) return;
-  store.set({ notice: { kind: 'done', texts: ['The purchase list is open.'] } });
+  const opened = await work(store, 'Opening the purchase list…', 'showPurchases', {});
+  if (opened === undefined) return;
+  store.set({ notice: done('The purchase list is open.') });
 }

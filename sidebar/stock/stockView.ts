@@ -2,51 +2,48 @@ import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
 import type { StockLine, StockSummary } from '../../shared/money/stock/stockSummary.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { list } from '../page/list.ts';
 import { sentence } from '../page/sentence.ts';
+import { mendPart, missingItem } from '../panel/mendPart.ts';
 import type { Store } from '../panel/store.ts';
-import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import type { StockView } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { openPurchases, openStock, openUse } from './openStock.ts';
 import { lotText, packAmountText, packRateText } from './packAmountText.ts';
 import { purchaseReasonText } from './purchaseReasonText.ts';
 import { traceCard } from './traceCard.ts';
 
-/** Most rows to mend that are listed at once. */
-const MOST_PROBLEMS = 12;
-
 /** What is on hand with its value and lots, what to mend, what to buy, and where a lot went. */
-export function stockView(store: Store): HTMLElement {
-  const { stock, busy } = store.get();
-  const isOff = busy !== '';
+export function stockView(view: StockView, store: Store): HTMLElement {
   return el(
     'div',
     {},
     el('h1', { tabindex: '-1' }, 'Stock'),
-    ...(stock ? bodyOf(stock, store) : []),
+    ...bodyOf(view, store),
     el(
       'div',
       { class: 'actions' },
-      button(
-        { id: 'readStock', label: 'Read the stock again', isOff },
-        () => void openStock(store),
-      ),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'readStock', label: 'Read the stock again' }, store, openStock),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
 }
 
-function bodyOf(stock: StockSummary, store: Store): readonly HTMLElement[] {
+function bodyOf(view: StockView, store: Store): readonly HTMLElement[] {
+  const { stock } = view;
+  const { currency, total } = stock;
   if (stock.lines.length === 0 && stock.purchases.lines.length === 0)
     return [emptyText(), ...problemsOf(stock)];
-  const { currency, total } = stock;
   return [
     el('p', { class: 'key' }, moneyText(total, currency)),
     el('p', { class: 'small' }, `Value on hand in ${currency}, at the weighted average.`),
     ...problemsOf(stock),
     purchasesCard(stock, store),
     ...unpostedCard(stock, store),
-    traceCard(store),
+    traceCard(view, store),
     el('h2', {}, 'On hand'),
     el('ul', { class: 'stocks' }, ...stock.lines.map((line) => lineItem(line, stock))),
   ];
@@ -62,66 +59,45 @@ function emptyText(): HTMLElement {
 
 function problemsOf({ problems, problemCount, uncounted }: StockSummary): readonly HTMLElement[] {
   const items = [
-    ...problems.map(gapItem),
+    ...problems.map(missingItem),
     ...uncounted.map(({ order, text }) =>
       el('li', {}, el('strong', {}, `Order ${order} is not counted: `), sentence(text)),
     ),
   ];
-  if (items.length === 0) return [];
-  const more = problemCount + uncounted.length - MOST_PROBLEMS;
-  return [
-    el(
-      'section',
-      {},
-      el('h2', {}, 'Please mend'),
-      el('ul', { class: 'warnings' }, ...items.slice(0, MOST_PROBLEMS)),
-      ...(more > 0 ? [el('p', { class: 'small' }, `And ${more} more.`)] : []),
-    ),
-  ];
+  return mendPart(items, problemCount + uncounted.length);
 }
 
 function purchasesCard(stock: StockSummary, store: Store): HTMLElement {
   const { purchases, currency } = stock;
-  const isOff = store.get().busy !== '';
   const { lines, total, unpriced } = purchases;
   if (lines.length === 0)
-    return el(
-      'section',
-      { class: 'card' },
-      el('h2', {}, 'To buy'),
+    return card(
+      'To buy',
       el('p', {}, 'Nothing: stock covers the open orders and stands above every reorder point.'),
     );
   const unknown = unpriced === 0 ? '' : `, ${countText(unpriced, 'line')} without a price`;
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'To buy'),
+  return card(
+    'To buy',
     el('ul', { class: 'doses' }, ...lines.map((line) => purchaseItem(line, stock))),
     el('p', {}, el('strong', {}, `Together ${moneyText(total, currency)}`), `${unknown}.`),
-    button(
-      { id: 'purchases', label: 'Purchase list to print', isOff },
-      () => void openPurchases(store),
-    ),
+    workButton({ id: 'purchases', label: 'Purchase list to print' }, store, openPurchases),
   );
 }
 
 /** Runs that were logged and whose material still stands in the book. */
 function unpostedCard({ unposted }: StockSummary, store: Store): readonly HTMLElement[] {
   if (unposted.length === 0) return [];
-  const isOff = store.get().busy !== '';
-  const buttons = unposted.map((one, index) =>
-    button(
-      { id: `unposted${index}`, label: `Run ${one.run}, order ${one.order}`, isOff },
-      () => void openUse(store, one),
-    ),
-  );
   return [
-    el(
-      'section',
-      { class: 'card' },
-      el('h2', {}, 'Logged, not taken out yet'),
+    card(
+      'Logged, not taken out yet',
       el('p', { class: 'small' }, 'Until their material is taken out, the stock reads too high.'),
-      ...buttons,
+      ...unposted.map((one, index) =>
+        workButton(
+          { id: `unposted${index}`, label: `Run ${one.run}, order ${one.order}` },
+          store,
+          () => openUse(store, one),
+        ),
+      ),
     ),
   ];
 }
@@ -147,7 +123,7 @@ function lineItem(line: StockLine, { currency }: StockSummary): HTMLElement {
       'details',
       {},
       el('summary', {}, `Lots and price${hiddenOf(material)}`),
-      el('ul', { class: 'small' }, ...detailsOf(line, currency).map((text) => el('li', {}, text))),
+      list(detailsOf(line, currency), 'small'),
     ),
   );
 }

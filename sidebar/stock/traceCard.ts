@@ -1,17 +1,20 @@
 import type { TraceAnswer } from '../../shared/commands/stockCommands.ts';
 import type { TraceLine } from '../../shared/money/stock/lotTrace.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
+import { list } from '../page/list.ts';
 import type { Store } from '../panel/store.ts';
-import { findLot } from './openStock.ts';
+import type { StockView } from '../panel/view.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
+import { findLot, typeLot } from './openStock.ts';
 import { lotText, packAmountText } from './packAmountText.ts';
 
 /** Most moves that are listed at once. */
 const MOST_LINES = 100;
 
 /** A field to type a lot or an order into, and both ways from it. */
-export function traceCard(store: Store): HTMLElement {
-  const { trace, lotName, busy, problems } = store.get();
-  const isOff = busy !== '';
+export function traceCard({ trace, lotName, problems }: StockView, store: Store): HTMLElement {
   const isBroken = problems.some(({ field }) => field === 'name');
   const input = el('input', {
     id: 'lotName',
@@ -21,25 +24,19 @@ export function traceCard(store: Store): HTMLElement {
     value: lotName,
     'aria-invalid': isBroken ? 'true' : undefined,
   });
-  input.disabled = isOff;
-  input.addEventListener('input', () => store.follow({ lotName: input.value }));
+  input.disabled = isBusy(store);
+  input.addEventListener('input', () => typeLot(store, input.value));
   const form = el(
     'form',
     {},
-    el('div', { class: 'field' }, el('label', { for: 'lotName' }, 'Lot, order or run'), input),
-    button({ id: 'findLot', label: 'Find', isOff }, () => void findLot(store)),
+    labeled('Lot, order or run', input),
+    workButton({ id: 'findLot', label: 'Find' }, store, findLot),
   );
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     void findLot(store);
   });
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Where did a lot go?'),
-    form,
-    ...(trace ? answerOf(trace) : []),
-  );
+  return card('Where did a lot go?', form, ...(trace ? answerOf(trace) : []));
 }
 
 function answerOf({ name, ofLot, ofOrder }: TraceAnswer): readonly HTMLElement[] {
@@ -56,7 +53,7 @@ function listOf(heading: string, texts: readonly string[]): readonly HTMLElement
   const more = texts.length - MOST_LINES;
   return [
     el('h3', {}, heading),
-    el('ul', { class: 'doses' }, ...texts.slice(0, MOST_LINES).map((text) => el('li', {}, text))),
+    list(texts.slice(0, MOST_LINES), 'doses'),
     ...(more > 0 ? [el('p', { class: 'small' }, `And ${more} more rows.`)] : []),
   ];
 }

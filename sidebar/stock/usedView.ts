@@ -1,18 +1,20 @@
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseLine, UseReason } from '../../shared/money/stock/runUse.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { labeled } from '../page/labeled.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
-import { leaveTrials } from '../trials/openTrials.ts';
+import type { UseView } from '../panel/view.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
 import { openStock, sendUse, typeAmount } from './openStock.ts';
 import { lotText, packAmountText } from './packAmountText.ts';
 
 /** What a run takes out of stock, to be weighed against the bench and written. */
-export function usedView(store: Store): HTMLElement {
-  const { use, busy } = store.get();
-  if (use === undefined) return el('div');
-  const isOff = busy !== '';
+export function usedView(view: UseView, store: Store): HTMLElement {
+  const { use } = view;
   const isOpen = use.lines.some(({ used, scrapped }) => !used || !scrapped);
   const isFresh = use.lines.every(({ used, scrapped }) => !used && !scrapped);
   return el(
@@ -26,17 +28,18 @@ export function usedView(store: Store): HTMLElement {
     ),
     ...(isFresh ? [] : [postedNote()]),
     ...[...use.assumptions, ...use.gaps].map((text) => el('p', { class: 'small' }, sentence(text))),
-    ...use.lines.map((line, index) => lineCard(line, index, store)),
+    ...use.lines.map((line, index) => lineCard(line, index, view, store)),
     ...(use.lines.length === 0 ? [emptyText()] : []),
     el(
       'div',
       { class: 'actions' },
-      button(
-        { id: 'post', label: 'Take out of stock', look: 'main', isOff: isOff || !isOpen },
-        () => void sendUse(store),
+      workButton(
+        { id: 'post', label: 'Take out of stock', look: 'main', isOff: !isOpen },
+        store,
+        sendUse,
       ),
-      button({ id: 'toStock', label: 'Stock', isOff }, () => void openStock(store)),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'toStock', label: 'Stock' }, store, openStock),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
 }
@@ -54,39 +57,44 @@ function emptyText(): HTMLElement {
   return el('p', { class: 'empty' }, 'No material of this run can be counted.');
 }
 
-function lineCard(line: UseLine, index: number, store: Store): HTMLElement {
+function lineCard(line: UseLine, index: number, view: UseView, store: Store): HTMLElement {
   const { material, lot, unit, onHand, note } = line;
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, material),
+  return card(
+    material,
     el(
       'p',
       { class: 'small' },
       `${sentence(lotText(lot))} On hand ${packAmountText(onHand, unit)}.`,
     ),
     ...(note === undefined ? [] : [el('p', { class: 'small' }, sentence(note))]),
-    ...(['used', 'scrapped'] as const).map((reason) => amountPart(line, reason, index, store)),
+    ...(['used', 'scrapped'] as const).map(
+      (reason) =>
+        postedPart(line, reason) ?? amountInput(line, reason, `${reason}${index}`, view, store),
+    ),
   );
 }
 
 const LABELS = { used: 'Used', scrapped: 'Scrapped' } as const;
 
-function amountPart(line: UseLine, reason: UseReason, index: number, store: Store): HTMLElement {
+/** What stands in the book already; undefined where it is still to be typed. */
+function postedPart(line: UseLine, reason: UseReason): HTMLElement | undefined {
   const posted = line[reason];
-  if (posted) {
-    const where = posted.rows.length === 1 ? 'row' : 'rows';
-    return el(
-      'p',
-      {},
-      `${LABELS[reason]}: ${packAmountText(posted.amount, line.unit)}, in ${where} ${posted.rows.join(', ')} of Stock moves${reason === 'used' ? ` (planned ${packAmountText(line.planned, line.unit)})` : ''}.`,
-    );
-  }
-  return amountInput(line, reason, `${reason}${index}`, store);
+  if (posted === undefined) return undefined;
+  const where = posted.rows.length === 1 ? 'row' : 'rows';
+  return el(
+    'p',
+    {},
+    `${LABELS[reason]}: ${packAmountText(posted.amount, line.unit)}, in ${where} ${posted.rows.join(', ')} of Stock moves${reason === 'used' ? ` (planned ${packAmountText(line.planned, line.unit)})` : ''}.`,
+  );
 }
 
-function amountInput(line: UseLine, reason: UseReason, id: string, store: Store): HTMLElement {
-  const { amounts, problems, busy } = store.get();
+function amountInput(
+  line: UseLine,
+  reason: UseReason,
+  id: string,
+  { amounts, problems }: UseView,
+  store: Store,
+): HTMLElement {
   const field = amountField(reason, line.key);
   const broken = problems.filter((one) => one.field === field);
   const isBroken = broken.length > 0;
@@ -102,14 +110,9 @@ function amountInput(line: UseLine, reason: UseReason, id: string, store: Store)
     'aria-invalid': isBroken ? 'true' : undefined,
     'aria-describedby': isBroken ? `${id}-error` : undefined,
   });
-  input.disabled = busy !== '';
+  input.disabled = isBusy(store);
   input.addEventListener('input', () => typeAmount(store, field, input.value));
   const words = broken.map(({ text }) => sentence(text)).join(' ');
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: id }, label),
-    input,
-    ...(isBroken ? [el('p', { id: `${id}-error`, class: 'error' }, words)] : []),
-  );
+  const error = isBroken ? [el('p', { id: `${id}-error`, class: 'error' }, words)] : [];
+  return labeled(label, input, ...error);
 }

@@ -6,12 +6,12 @@ import { wakeSound } from './playCue.ts';
 /** Shows what runs and, for the order on show, what can be started. */
 export async function openTimers(
   store: Store,
-  order = store.get().plan?.order ?? '',
+  order = store.get().onShow?.plan.order ?? '',
 ): Promise<void> {
   const answer = await work(store, 'Reading the timers…', 'timersFor', { order });
   if (answer === undefined) return;
   const { timers, choices } = answer;
-  store.set({ view: 'timers', timers, timerChoices: { order, choices }, notice: undefined });
+  store.set({ view: { kind: 'timers', order, choices }, timers, notice: undefined });
 }
 
 /** Starts a timer from the moment of the press, however long the call takes. */

@@ -1,16 +1,18 @@
 import { timerState, timerText } from '../../shared/day/timers/timerState.ts';
 import type { RunningTimer } from '../../shared/day/timers/timerTypes.ts';
 import { stopwatchText } from '../../shared/words/quantityText.ts';
+import { card } from '../page/card.ts';
 import { button, el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
+import type { TimersView } from '../panel/view.ts';
+import { workButton } from '../panel/workButton.ts';
 import { showPlan } from '../plan/readSelected.ts';
 import { openTimers, startTheTimer, stopTheTimer } from './openTimers.ts';
 import { canSound, playCue, wakeSound } from './playCue.ts';
 
 /** Timers that run, those of the order on show, and the cautions that no clock lifts. */
-export function timersView(store: Store): HTMLElement {
-  const { timers = [], busy } = store.get();
-  const isOff = busy !== '';
+export function timersView(view: TimersView, store: Store): HTMLElement {
+  const { timers = [] } = store.get();
   return el(
     'div',
     {},
@@ -23,21 +25,21 @@ export function timersView(store: Store): HTMLElement {
     ...(timers.length === 0
       ? [el('p', { class: 'empty' }, 'No timer runs.')]
       : timers.map((timer) => timerCard(timer, store))),
-    choicesOf(store),
+    choicesPart(view, store),
     soundCard(),
-    button({ id: 'readTimers', label: 'Read the timers again', isOff }, () => {
-      void openTimers(store, store.get().timerChoices?.order);
-    }),
-    button({ id: 'plan', label: 'Back to the plan', isOff }, () => showPlan(store)),
+    workButton({ id: 'readTimers', label: 'Read the timers again' }, store, () =>
+      openTimers(store, view.order),
+    ),
+    workButton({ id: 'plan', label: 'Back to the plan' }, store, showPlan),
   );
 }
 
 function timerCard(timer: RunningTimer, store: Store): HTMLElement {
   const { id, order, label } = timer;
   const state = timerState(timer, Date.now());
-  const stop = button({ id: `stop ${id}`, label: 'Stop', isOff: store.get().busy !== '' }, () => {
-    void stopTheTimer(store, id);
-  });
+  const stop = workButton({ id: `stop ${id}`, label: 'Stop' }, store, () =>
+    stopTheTimer(store, id),
+  );
   stop.setAttribute('aria-label', `Stop: ${order}, ${label}`);
   return el(
     'section',
@@ -49,24 +51,19 @@ function timerCard(timer: RunningTimer, store: Store): HTMLElement {
   );
 }
 
-function choicesOf(store: Store): HTMLElement {
-  const { timerChoices, busy } = store.get();
-  if (timerChoices === undefined || timerChoices.choices.length === 0)
+function choicesPart({ order, choices }: TimersView, store: Store): HTMLElement {
+  if (choices.length === 0)
     return el(
       'p',
       { class: 'small' },
       'To start a timer, read an order first: its plan knows the times.',
     );
-  const { order, choices } = timerChoices;
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, `Start for order ${order}`),
+  return card(
+    `Start for order ${order}`,
     el('p', { class: 'small' }, 'Press at the moment it happens.'),
     ...choices.map(({ key, label }) =>
-      button(
-        { id: `start ${key}`.replace(/ /g, '-'), label, look: 'main', isOff: busy !== '' },
-        () => void startTheTimer(store, order, key),
+      workButton({ id: `start ${key}`.replace(/ /g, '-'), label, look: 'main' }, store, () =>
+        startTheTimer(store, order, key),
       ),
     ),
   );
@@ -80,10 +77,8 @@ function soundCard(): HTMLElement {
       ? 'Sound is on.'
       : 'Sound is off until a button was pressed in this panel: browsers want it so.',
   );
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'Sound'),
+  return card(
+    'Sound',
     state,
     button({ id: 'trySound', label: 'Try the sound' }, () => {
       wakeSound();

@@ -1,17 +1,16 @@
 import type { FigureChanged } from '../../shared/commands/commandTypes.ts';
-import type { Proposal, TrialsFound } from '../../shared/trials/proposal.ts';
+import type { Proposal } from '../../shared/trials/proposal.ts';
 import { proposalTitle } from '../../shared/trials/proposalTitle.ts';
 import type { Store } from '../panel/store.ts';
-import { work } from '../panel/work.ts';
-import { planAgain, showPlan } from '../plan/readSelected.ts';
+import { done, work } from '../panel/work.ts';
 
 /** Shows every figure that the book's trials give. */
 export async function openTrials(store: Store): Promise<void> {
   const answer = await work(store, 'Reading the trials…', 'readTrials', {});
   if (answer === undefined) return;
   const { proposals } = answer;
-  const texts = [proposals.length === 0 ? 'Trials read: there are none yet.' : 'Trials read.'];
-  store.set({ view: 'trials', trials: found(answer), notice: { kind: 'done', texts } });
+  const text = proposals.length === 0 ? 'Trials read: there are none yet.' : 'Trials read.';
+  store.set({ view: { kind: 'trials', trials: answer }, notice: done(text) });
 }
 
 /** Puts what the trials give into the book. */
@@ -46,17 +45,5 @@ function showChange(
   changed: FigureChanged,
   words: Readonly<Record<FigureChanged['changed'], string>>,
 ): void {
-  const texts = [words[changed.changed]];
-  store.set({ trials: found(changed), notice: { kind: 'done', texts } });
-}
-
-function found({ system, proposals, problems }: TrialsFound): TrialsFound {
-  return { system, proposals, problems };
-}
-
-/** Back to the order on show, planned with the figures of now. */
-export async function leaveTrials(store: Store): Promise<void> {
-  const { plan, firstPour } = store.get();
-  if (plan === undefined || plan.order === '') showPlan(store);
-  else await planAgain(store, firstPour);
+  store.set({ view: { kind: 'trials', trials: changed }, notice: done(words[changed.changed]) });
 }

@@ -1,6 +1,6 @@
 import { bondPicture } from '../../shared/pictures/bond/bondPicture.ts';
 import { heatTrialPicture } from '../../shared/pictures/heatTrial/heatTrialPicture.ts';
-import type { Proposal } from '../../shared/trials/proposal.ts';
+import type { Proposal, TrialsFound } from '../../shared/trials/proposal.ts';
 import {
   fittedText,
   heatLossText,
@@ -11,25 +11,29 @@ import {
   verdictTexts,
 } from '../../shared/trials/proposalTitle.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
+import { card } from '../page/card.ts';
 import { drawElements } from '../page/drawElements.ts';
-import { button, el } from '../page/el.ts';
+import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
 import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
+import { workButton } from '../panel/workButton.ts';
 import { goBack, useFigure } from './openTrials.ts';
 
 /** Drawn at the least size that its words are made for; the page scales it to its width. */
 const PICTURE = { width: 320, height: 420 } as const;
 
 /** One figure: what is in use, what the trials give, what to make of them, and the two ways to go. */
-export function trialCard(proposal: Proposal, index: number, store: Store): HTMLElement {
-  const { system = 'US' } = store.get().trials ?? {};
+export function trialCard(
+  proposal: Proposal,
+  index: number,
+  { system }: TrialsFound,
+  store: Store,
+): HTMLElement {
   const fitted = fittedText(proposal, system);
   const loss = heatLossText(proposal, system);
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, proposalTitle(proposal)),
+  return card(
+    proposalTitle(proposal),
     facts([
       ['In use', presentText(proposal, system)],
       ...(fitted ? [['Trials give', fitted] as const] : []),
@@ -57,34 +61,27 @@ function buttonsOf(
   store: Store,
   system: UnitSystem,
 ): readonly HTMLElement[] {
-  const isOff = store.get().busy !== '';
-  const { result, isInUse, back } = proposal;
+  const { result, isInUse, back: older } = proposal;
   const title = proposalTitle(proposal);
   const parts: HTMLElement[] = [];
   if (isInUse) parts.push(el('p', { class: 'small' }, 'The measured figure is in use.'));
   else if (result.kind === 'fitted') {
-    const looks = { id: `use${index}`, label: 'Use this figure', look: 'main', isOff } as const;
-    parts.push(
-      named(
-        button(looks, () => void useFigure(store, proposal)),
-        title,
-      ),
-    );
+    const looks = { id: `use${index}`, label: 'Use this figure', look: 'main' } as const;
+    const use = workButton(looks, store, () => useFigure(store, proposal));
+    parts.push(named(use, title));
   }
-  if (back?.kind === 'changed by hand')
+  if (older?.kind === 'changed by hand')
     parts.push(
       el('p', { class: 'small' }, 'Changed by hand since it was put in use: it stays as it is.'),
     );
-  if (back?.kind === 'ready') {
+  if (older?.kind === 'ready') {
     const before =
-      back.before === undefined ? 'the usual figure' : proposalValue(proposal, back.before, system);
-    const looks = { id: `back${index}`, label: `Go back to ${before}`, isOff };
-    parts.push(
-      named(
-        button(looks, () => void goBack(store, proposal)),
-        title,
-      ),
-    );
+      older.before === undefined
+        ? 'the usual figure'
+        : proposalValue(proposal, older.before, system);
+    const looks = { id: `back${index}`, label: `Go back to ${before}` };
+    const back = workButton(looks, store, () => goBack(store, proposal));
+    parts.push(named(back, title));
   }
   return parts;
 }

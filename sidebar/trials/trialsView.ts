@@ -1,38 +1,32 @@
 import type { TrialsFound } from '../../shared/trials/proposal.ts';
-import { button, el } from '../page/el.ts';
+import { card } from '../page/card.ts';
+import { el } from '../page/el.ts';
+import { missingItem } from '../panel/mendPart.ts';
 import type { Store } from '../panel/store.ts';
-import { gapItem } from '../plan/missingView.ts';
-import { leaveTrials, openTrials } from './openTrials.ts';
+import type { ViewOf } from '../panel/view.ts';
+import { whoField } from '../panel/whoField.ts';
+import { workButton } from '../panel/workButton.ts';
+import { returnToPlan } from '../plan/readSelected.ts';
+import { openTrials } from './openTrials.ts';
 import { trialCard } from './trialCard.ts';
 
 /** What the shop's own trials say beside the figures in use. */
-export function trialsView(store: Store): HTMLElement {
-  const { trials, busy } = store.get();
-  const isOff = busy !== '';
+export function trialsView({ trials }: ViewOf<'trials'>, store: Store): HTMLElement {
+  const { proposals, problems } = trials;
   return el(
     'div',
     {},
     el('h1', { tabindex: '-1' }, 'Trials'),
-    ...(trials ? bodyOf(trials, store) : []),
+    proposals.length === 0 ? firstTrial() : whoField('Your initials, for the journal', store),
+    ...leftOutPart(problems),
+    ...proposals.map((proposal, index) => trialCard(proposal, index, trials, store)),
     el(
       'div',
       { class: 'actions' },
-      button(
-        { id: 'readTrials', label: 'Read the trials again', isOff },
-        () => void openTrials(store),
-      ),
-      button({ id: 'plan', label: 'Back to the plan', isOff }, () => void leaveTrials(store)),
+      workButton({ id: 'readTrials', label: 'Read the trials again' }, store, openTrials),
+      workButton({ id: 'plan', label: 'Back to the plan' }, store, returnToPlan),
     ),
   );
-}
-
-function bodyOf(trials: TrialsFound, store: Store): readonly HTMLElement[] {
-  const { proposals, problems } = trials;
-  return [
-    ...(proposals.length === 0 ? [firstTrial()] : [whoField(store)]),
-    ...problemsOf(problems),
-    ...proposals.map((proposal, index) => trialCard(proposal, index, store)),
-  ];
 }
 
 /** How a first trial is made, with the caution that belongs to it. */
@@ -42,10 +36,8 @@ function firstTrial(): HTMLElement {
     'After 5, 10, 15, 20, 30 and 45 minutes read the top of the half that forms the casting: with a surface probe, or with an infrared thermometer aimed at tape or matt paint on it. Bare metal reads far too low.',
     'Write each reading into one row of Heat trials, then read the trials here.',
   ];
-  return el(
-    'section',
-    { class: 'card' },
-    el('h2', {}, 'No trial to go by yet'),
+  return card(
+    'No trial to go by yet',
     el(
       'p',
       {},
@@ -66,27 +58,14 @@ function firstTrial(): HTMLElement {
   );
 }
 
-function whoField(store: Store): HTMLElement {
-  const { who, busy } = store.get();
-  const input = el('input', { id: 'who', type: 'text', maxlength: '20', value: who });
-  input.disabled = busy !== '';
-  input.addEventListener('input', () => store.follow({ who: input.value }));
-  return el(
-    'div',
-    { class: 'field' },
-    el('label', { for: 'who' }, 'Your initials, for the journal'),
-    input,
-  );
-}
-
-function problemsOf(problems: TrialsFound['problems']): readonly HTMLElement[] {
+function leftOutPart(problems: TrialsFound['problems']): readonly HTMLElement[] {
   if (problems.length === 0) return [];
   return [
     el(
       'section',
       {},
       el('h2', {}, 'Left out'),
-      el('ul', { class: 'warnings' }, ...problems.map(gapItem)),
+      el('ul', { class: 'warnings' }, ...problems.map(missingItem)),
     ),
   ];
 }

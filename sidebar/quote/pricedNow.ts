@@ -1,18 +1,9 @@
-import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import type { Problem } from '../../shared/errors/refuse.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuoteKey, QuoteValues } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { type QuotePrices, quotePrices } from '../../shared/money/quote/quotePrices.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
-
-/** The quote form with what was typed into it. */
-export interface QuoteOnShow {
-  readonly form: QuoteForm;
-  readonly values: QuoteValues;
-  readonly facts: QuoteFacts | undefined;
-  /** What the facts were worked out for, see {@link factsKey}. */
-  readonly factsOf: string;
-}
+import type { QuoteView } from '../panel/view.ts';
 
 /** What the cost follows from. */
 const COST_KEYS: readonly QuoteKey[] = ['mold', 'pattern', 'quantity', 'moldsInUse'];
@@ -38,7 +29,7 @@ export type Priced =
   | { readonly kind: 'no facts' }
   | { readonly kind: 'problems'; readonly problems: readonly Problem[] };
 
-export function pricedNow({ form, values, facts, factsOf }: QuoteOnShow): Priced {
+export function pricedNow({ form, values, facts, factsOf }: QuoteView): Priced {
   const isOther = form.order === '' && factsOf !== factsKey(values);
   if (facts === undefined || isOther) return { kind: 'no facts' };
   const read = readPricing(values, facts.shop);

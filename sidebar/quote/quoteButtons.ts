@@ -1,49 +1,40 @@
 import type { QuoteForm } from '../../shared/commands/quoteCommands.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
-import { button, el } from '../page/el.ts';
+import { el } from '../page/el.ts';
 import type { Store } from '../panel/store.ts';
+import type { QuoteView } from '../panel/view.ts';
+import { isBusy, workButton } from '../panel/workButton.ts';
 import { printIt, readFacts, takeQuote } from './openQuote.ts';
-import { pricedNow, type QuoteOnShow } from './quoteOnShow.ts';
+import { pricedNow } from './pricedNow.ts';
 
 /** What can be done with the price on show: quote it, print the quote, take the customer's yes. */
-export function quoteActionsCard(store: Store): readonly HTMLElement[] {
-  const { quote, busy } = store.get();
-  if (quote === undefined) return [];
-  const isOff = busy !== '';
+export function quoteButtons(quote: QuoteView, store: Store): readonly HTMLElement[] {
   const { form } = quote;
   const change = changeOf(quote);
   return [
-    ...(form.notQuotable === undefined ? [makeButton(store, quote, isOff)] : []),
+    ...(form.notQuotable === undefined ? [makeButton(quote, store)] : []),
     ...statusOf(quote, change),
-    ...quotedButtons(store, form, isOff),
+    ...quotedButtons(form, store),
   ];
 }
 
 /** Each names the quote that it is about. */
 function quotedButtons(
-  store: Store,
   { quoted, accepted, notQuotable, currency }: QuoteForm,
-  isOff: boolean,
+  store: Store,
 ): readonly HTMLElement[] {
   if (quoted?.total === undefined) return [];
   const { quote, total, isExpired } = quoted;
-  const print = button(
-    { id: 'printQuote', label: `Print quote ${quote}`, isOff },
-    () => void printIt(store),
-  );
+  const print = workButton({ id: 'printQuote', label: `Print quote ${quote}` }, store, printIt);
   if (accepted !== undefined || notQuotable !== undefined) return [print];
   const label = `The customer accepts ${quote}: ${moneyText(total, currency)}`;
-  const isDead = isOff || isExpired;
-  return [print, button({ id: 'accept', label, isOff: isDead }, () => void takeQuote(store))];
+  return [print, workButton({ id: 'accept', label, isOff: isExpired }, store, takeQuote)];
 }
 
-function makeButton(store: Store, quote: QuoteOnShow, isOff: boolean): HTMLElement {
+function makeButton(quote: QuoteView, store: Store): HTMLElement {
   const priced = pricedNow(quote);
   if (priced.kind === 'no facts' && quote.form.order === '')
-    return button(
-      { id: 'showPrice', label: 'Show the price', look: 'main', isOff },
-      () => void readFacts(store),
-    );
+    return workButton({ id: 'showPrice', label: 'Show the price', look: 'main' }, store, readFacts);
   // Once it is quoted at this price, there is nothing to make.
   const isQuoted = quote.form.quoted?.total !== undefined && changeOf(quote) === '';
   const hasPrice = priced.kind === 'prices' && priced.prices.price.kind === 'price';
@@ -52,12 +43,12 @@ function makeButton(store: Store, quote: QuoteOnShow, isOff: boolean): HTMLEleme
     { id: 'makeQuote', type: 'submit', class: isQuoted ? 'plain' : 'main' },
     quote.form.quoted === undefined ? 'Make the quote' : 'Make the quote again',
   );
-  made.disabled = isOff || !hasPrice;
+  made.disabled = isBusy(store) || !hasPrice;
   return made;
 }
 
 /** What the quote that was made says, and how that differs from what is on show. */
-function statusOf({ form }: QuoteOnShow, change: string): readonly HTMLElement[] {
+function statusOf({ form }: QuoteView, change: string): readonly HTMLElement[] {
   const { quoted, accepted, currency } = form;
   const lines: string[] = [];
   if (quoted !== undefined)
@@ -75,7 +66,7 @@ function statusOf({ form }: QuoteOnShow, change: string): readonly HTMLElement[]
 }
 
 /** The quote in the book need not be the price on show: nobody should take one for the other. */
-function changeOf(quote: QuoteOnShow): string {
+function changeOf(quote: QuoteView): string {
   const { quoted, accepted, notQuotable } = quote.form;
   if (quoted?.total === undefined || accepted !== undefined || notQuotable !== undefined) return '';
   const priced = pricedNow(quote);
