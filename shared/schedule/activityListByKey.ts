@@ -1,7 +1,10 @@
-import type { Groups } from './groups.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /** All groups, each after those it waits for, the one with the smallest key of those that may come first. */
-export function activityListByKey({ before, after }: Groups, keys: readonly number[]): number[] {
+export function activityListByKey(
+  { before, after }: TaskGroups,
+  keys: readonly number[],
+): number[] {
   const waits = before.map(({ length }) => length);
   const ready = waits.flatMap((left, group) => (left === 0 ? [group] : []));
   const list: number[] = [];
@@ -26,7 +29,7 @@ function keyOf(keys: readonly number[], group: number | undefined): number {
 
 /** Moves the group at one place as near to another as those it waits for, and those that wait for it, allow. */
 export function shiftedGroup(
-  { before, after }: Groups,
+  { before, after }: TaskGroups,
   list: number[],
   { from, to, fixed }: { readonly from: number; readonly to: number; readonly fixed: number },
 ): void {

@@ -1,6 +1,6 @@
-import type { Groups } from './groups.ts';
-import type { Network } from './network.ts';
+import type { ActivityNetwork } from './activityNetwork.ts';
 import { earliestFit } from './partialSchedule.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /** Times that no schedule beats, as if every task had the shop to itself. */
 export interface HeadsAndTails {
@@ -15,7 +15,7 @@ export interface HeadsAndTails {
  * head = earliest opening after max over those before of head + least wait; tail = max over those after of wait + duration + tail.
  * @source KELLEYWALKER1959
  */
-export function headsAndTails(network: Network, groups: Groups): HeadsAndTails {
+export function headsAndTails(network: ActivityNetwork, groups: TaskGroups): HeadsAndTails {
   const { count, durations, releases, startedAt, into, out, uses, open } = network;
   const order = groups.members.flat();
   const heads = new Array<number>(count).fill(0);

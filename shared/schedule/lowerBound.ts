@@ -1,10 +1,10 @@
-import type { Groups } from './groups.ts';
+import type { ActivityNetwork, Taking } from './activityNetwork.ts';
+import { disjunctiveHoldsBound } from './disjunctiveHoldsBound.ts';
 import type { HeadsAndTails } from './headsAndTails.ts';
-import type { Network, Taking } from './network.ts';
 import { type MachineVisit, oneMachineBound } from './oneMachineBound.ts';
 import { openUntil } from './resourceProfile.ts';
 import type { Cost } from './schedulingTypes.ts';
-import { turnsBound } from './turnsBound.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /** Work that must be done by one of a few resources. */
 interface Load extends MachineVisit {
@@ -19,7 +19,11 @@ interface Load extends MachineVisit {
  * where one task at a time is done, and holds that take turns in the hours.
  * @source KELLEYWALKER1959; CARLIER1982
  */
-export function lowerBound(network: Network, groups: Groups, reach: HeadsAndTails): Cost {
+export function lowerBound(
+  network: ActivityNetwork,
+  groups: TaskGroups,
+  reach: HeadsAndTails,
+): Cost {
   const { durations, dues, weights, open, startedAt } = network;
   const { heads, tails } = reach;
   let lateness = 0;
@@ -43,13 +47,13 @@ export function lowerBound(network: Network, groups: Groups, reach: HeadsAndTail
     const isOnePlace = profiles.length === 1 && Math.max(...(profiles[0]?.free ?? [])) === 1;
     if (isOnePlace) finish = Math.max(finish, oneMachineBound(own));
   }
-  finish = Math.max(finish, turnsBound(network, groups, reach));
+  finish = Math.max(finish, disjunctiveHoldsBound(network, groups, reach));
   return { lateness, finish };
 }
 
 function loadsOf(
-  network: Network,
-  { spans }: Groups,
+  network: ActivityNetwork,
+  { spans }: TaskGroups,
   { heads, tails }: HeadsAndTails,
 ): readonly Load[] {
   const { uses, durations, holds } = network;

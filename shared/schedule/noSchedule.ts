@@ -1,4 +1,4 @@
-import type { Infeasibility } from './placeGroup.ts';
+import type { Infeasibility } from './scheduleGroup.ts';
 import type { NoSchedule, SchedulingProblem } from './schedulingTypes.ts';
 
 export type Obstacle =

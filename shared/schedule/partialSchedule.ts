@@ -1,4 +1,4 @@
-import type { Network, Taking } from './network.ts';
+import type { ActivityNetwork, Taking } from './activityNetwork.ts';
 import {
   copyProfile,
   earliestFree,
@@ -18,7 +18,7 @@ export interface PartialSchedule {
   readonly taken: { resource: number; amount: number; from: number; to: number }[];
 }
 
-export function emptyPartialSchedule({ count, holds, open }: Network): PartialSchedule {
+export function emptyPartialSchedule({ count, holds, open }: ActivityNetwork): PartialSchedule {
   return {
     profiles: open.map(copyProfile),
     starts: new Array<number>(count).fill(Number.NaN),

@@ -1,16 +1,16 @@
 import { requireNumber } from '../errors/requireNumber.ts';
 import { activityListByKey } from './activityListByKey.ts';
+import { type ActivityNetwork, activityNetwork, type Taking } from './activityNetwork.ts';
 import { checkProblem } from './checkProblem.ts';
-import { contradiction, taskInCircle } from './contradiction.ts';
-import { type Groups, groupsOf } from './groups.ts';
 import { headsAndTails } from './headsAndTails.ts';
+import { lateAcceptanceSearch, type SearchResult } from './lateAcceptanceSearch.ts';
 import { lowerBound } from './lowerBound.ts';
-import { type Network, networkOf, type Taking } from './network.ts';
 import { noSchedule } from './noSchedule.ts';
+import { positiveCycle, taskInCycle } from './positiveCycle.ts';
 import { priorityRuleLists } from './priorityRuleLists.ts';
 import type { Cost, NoSchedule, Schedule, SchedulingProblem } from './schedulingTypes.ts';
-import { type Searched, search } from './search.ts';
 import { compareCosts } from './serialGeneration.ts';
+import { type TaskGroups, taskGroups } from './taskGroups.ts';
 
 export interface SearchEffort {
   /** Schedules to build, whole, >= 1; as many again where tasks are asked to be placed together, which is tried both ways */
@@ -40,18 +40,18 @@ export function planSchedule(
   requireNumber(iterations, 'iterations', { whole: true, atLeast: 1 });
   requireNumber(seed, 'seed', { whole: true });
   checkProblem(problem);
-  const network = networkOf(problem);
-  const circle = taskInCircle(network);
+  const network = activityNetwork(problem);
+  const circle = taskInCycle(network);
   if (circle !== undefined) return noSchedule(problem, { kind: 'circle', task: circle });
-  const broken = contradiction(network);
+  const broken = positiveCycle(network);
   if (broken) return noSchedule(problem, { kind: 'contradiction', ...broken });
-  const apart = groupsOf(network, 'apart');
+  const apart = taskGroups(network, 'apart');
   // Both ways of grouping have the same bound; where nothing finds room nobody asks for it.
   const bound = onceMade(() => lowerBound(network, apart, headsAndTails(network, apart)));
   const one = searchGrouped(problem, network, { ...effort, groups: apart, bound });
   if (!network.arcs.some(({ isTogether }) => isTogether) || isBest(one, bound))
     return answered(problem, network, one, bound);
-  const groups = groupsOf(network, 'together');
+  const groups = taskGroups(network, 'together');
   const other = searchGrouped(problem, network, { ...effort, groups, bound });
   return answered(problem, network, betterOf(one, other), bound);
 }
@@ -66,15 +66,15 @@ function onceMade<Value>(make: () => Value): () => Value {
 
 function searchGrouped(
   problem: SchedulingProblem,
-  network: Network,
+  network: ActivityNetwork,
   {
     iterations,
     seed,
     like,
     groups,
     bound,
-  }: SearchEffort & { readonly groups: Groups; readonly bound: () => Cost },
-): Searched {
+  }: SearchEffort & { readonly groups: TaskGroups; readonly bound: () => Cost },
+): SearchResult {
   const begun = begunGroups(network, groups);
   const earlier = like ? [listLike(problem, groups, like)] : [];
   const rules = priorityRuleLists(network, groups, headsAndTails(network, groups));
@@ -82,14 +82,22 @@ function searchGrouped(
     ...begun,
     ...list.filter((group) => !begun.includes(group)),
   ]);
-  return search({ network, groups, lists, fixed: begun.length, bound, iterations, seed });
+  return lateAcceptanceSearch({
+    network,
+    groups,
+    lists,
+    fixed: begun.length,
+    bound,
+    iterations,
+    seed,
+  });
 }
 
-function isBest(found: Searched, bound: () => Cost): boolean {
+function isBest(found: SearchResult, bound: () => Cost): boolean {
   return found.kind === 'found' && compareCosts(found.cost, bound()) <= 0;
 }
 
-function betterOf(one: Searched, other: Searched): Searched {
+function betterOf(one: SearchResult, other: SearchResult): SearchResult {
   if (other.kind === 'none') return one;
   if (one.kind === 'none') return other;
   const better = compareCosts(other.cost, one.cost) < 0 ? other : one;
@@ -98,18 +106,18 @@ function betterOf(one: Searched, other: Searched): Searched {
 
 function answered(
   problem: SchedulingProblem,
-  network: Network,
-  found: Searched,
+  network: ActivityNetwork,
+  found: SearchResult,
   bound: () => Cost,
 ) {
-  if (found.kind === 'none') return noSchedule(problem, found.misfit);
+  if (found.kind === 'none') return noSchedule(problem, found.infeasibility);
   return scheduleOf(problem, network, { found, bound: bound() });
 }
 
 /** Groups in the order in which an earlier schedule began them; what it did not know comes last. */
 function listLike(
   { tasks }: SchedulingProblem,
-  groups: Groups,
+  groups: TaskGroups,
   like: ReadonlyMap<string, number>,
 ): number[] {
   const keys = groups.members.map((part) =>
@@ -119,7 +127,10 @@ function listLike(
 }
 
 /** Groups with a task that has started come first, and what they wait for before them. */
-function begunGroups({ startedAt }: Network, { members, before }: Groups): readonly number[] {
+function begunGroups(
+  { startedAt }: ActivityNetwork,
+  { members, before }: TaskGroups,
+): readonly number[] {
   const isBegun = members.map((part) => part.some((task) => startedAt[task] !== undefined));
   for (let group = members.length - 1; group >= 0; group -= 1)
     if (isBegun[group]) for (const earlier of before[group] ?? []) isBegun[earlier] = true;
@@ -128,12 +139,12 @@ function begunGroups({ startedAt }: Network, { members, before }: Groups): reado
 
 function scheduleOf(
   { tasks, holds = [], resources }: SchedulingProblem,
-  { durations }: Network,
+  { durations }: ActivityNetwork,
   {
     found,
     bound,
   }: {
-    readonly found: Extract<Searched, { readonly kind: 'found' }>;
+    readonly found: Extract<SearchResult, { readonly kind: 'found' }>;
     readonly bound: Cost;
   },
 ): Schedule {

@@ -1,7 +1,7 @@
 import { activityListByKey } from './activityListByKey.ts';
-import type { Groups } from './groups.ts';
+import type { ActivityNetwork } from './activityNetwork.ts';
 import type { HeadsAndTails } from './headsAndTails.ts';
-import type { Network } from './network.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /**
  * Lists by rules of thumb, each with another idea of what comes first: earliest due, least slack, longest way to go,
@@ -9,8 +9,8 @@ import type { Network } from './network.ts';
  * @source KOLISCH1996, the rules
  */
 export function priorityRuleLists(
-  network: Network,
-  groups: Groups,
+  network: ActivityNetwork,
+  groups: TaskGroups,
   { heads, tails }: HeadsAndTails,
 ): readonly number[][] {
   const { durations } = network;
@@ -33,7 +33,10 @@ export function priorityRuleLists(
 }
 
 /** The latest finish of each task for which no due date behind it is missed; where there is none, by the length of what follows. */
-function latestEnds({ dues, durations, out }: Network, groups: Groups): readonly number[] {
+function latestEnds(
+  { dues, durations, out }: ActivityNetwork,
+  groups: TaskGroups,
+): readonly number[] {
   // Beyond every due date that is given, so that tasks without one come last.
   const far = dues.reduce((most, due) => (due < Number.POSITIVE_INFINITY ? most + due : most), 1e9);
   const latest = dues.map((due) => Math.min(due, far));
@@ -46,7 +49,10 @@ function latestEnds({ dues, durations, out }: Network, groups: Groups): readonly
 }
 
 /** Of each task the highest weight of a due date behind it. */
-function latenessCosts({ dues, weights, out }: Network, groups: Groups): readonly number[] {
+function latenessCosts(
+  { dues, weights, out }: ActivityNetwork,
+  groups: TaskGroups,
+): readonly number[] {
   const costs = weights.map((weight, task) =>
     (dues[task] ?? 0) < Number.POSITIVE_INFINITY ? weight : 0,
   );

@@ -1,12 +1,12 @@
-import type { Groups } from './groups.ts';
-import type { Network } from './network.ts';
+import type { ActivityNetwork } from './activityNetwork.ts';
 import { emptyPartialSchedule, type PartialSchedule } from './partialSchedule.ts';
-import { type Infeasibility, placeGroup } from './placeGroup.ts';
+import { type Infeasibility, scheduleGroup } from './scheduleGroup.ts';
 import type { Cost } from './schedulingTypes.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 export type GeneratedSchedule =
   | { readonly kind: 'placed'; readonly placing: PartialSchedule; readonly cost: Cost }
-  | { readonly kind: 'misfit'; readonly misfit: Infeasibility };
+  | { readonly kind: 'infeasible'; readonly infeasibility: Infeasibility };
 
 /**
  * Serial generation: group after group of a list, each as early as what stands already leaves room, gaps included.
@@ -14,19 +14,19 @@ export type GeneratedSchedule =
  * @source KOLISCH1996
  */
 export function serialGeneration(
-  network: Network,
-  groups: Groups,
+  network: ActivityNetwork,
+  groups: TaskGroups,
   list: readonly number[],
 ): GeneratedSchedule {
   const placing = emptyPartialSchedule(network);
   for (const group of list) {
-    const misfit = placeGroup(network, groups, placing, group);
-    if (misfit) return { kind: 'misfit', misfit };
+    const infeasibility = scheduleGroup(network, groups, placing, group);
+    if (infeasibility) return { kind: 'infeasible', infeasibility };
   }
   return { kind: 'placed', placing, cost: costOf(network, placing.starts) };
 }
 
-function costOf(network: Network, starts: readonly number[]): Cost {
+function costOf(network: ActivityNetwork, starts: readonly number[]): Cost {
   const { durations, dues, weights } = network;
   let lateness = 0;
   let finish = 0;

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { groupsOf } from '../../shared/schedule/groups.ts';
+import { activityNetwork } from '../../shared/schedule/activityNetwork.ts';
 import { headsAndTails } from '../../shared/schedule/headsAndTails.ts';
-import { networkOf } from '../../shared/schedule/network.ts';
 import { oneMachineBound } from '../../shared/schedule/oneMachineBound.ts';
 import { planSchedule } from '../../shared/schedule/planSchedule.ts';
 import type { SchedulingProblem } from '../../shared/schedule/schedulingTypes.ts';
+import { taskGroups } from '../../shared/schedule/taskGroups.ts';
 import { broken } from './broken.ts';
 import {
   COURSE_PROJECT,
@@ -151,8 +151,8 @@ describe('critical path', () => {
       source: 'CPMEXAMPLE',
     },
   ])('$source: float of every activity', ({ problem, finish, floats }) => {
-    const network = networkOf(problem);
-    const { heads, tails } = headsAndTails(network, groupsOf(network, 'apart'));
+    const network = activityNetwork(problem);
+    const { heads, tails } = headsAndTails(network, taskGroups(network, 'apart'));
     const found = problem.tasks.map(({ id, duration }, task) => [
       id,
       finish - (heads[task] ?? 0) - duration - (tails[task] ?? 0),

@@ -2,7 +2,7 @@ import { linearScale, type Scale } from '../chart/linearScale.ts';
 import type { TimetableDay } from './timetable.ts';
 
 /** Between two days [px]. */
-const SEAM = 8;
+const DAY_GAP = 8;
 
 /** A day's hours on paper [px]. */
 export interface DayColumn extends TimetableDay {
@@ -20,12 +20,12 @@ export function dayColumns(
   [left, right]: readonly [left: number, right: number],
 ): readonly DayColumn[] {
   const all = days.reduce((sum, { from, to }) => sum + (to - from), 0);
-  const room = right - left - SEAM * Math.max(0, days.length - 1);
+  const room = right - left - DAY_GAP * Math.max(0, days.length - 1);
   let start = left;
   return days.map((day) => {
     const width = all > 0 ? (room * (day.to - day.from)) / all : room / days.length;
     const column = { ...day, left: start, right: start + width };
-    start += width + SEAM;
+    start += width + DAY_GAP;
     return { ...column, x: linearScale([day.from, day.to], [column.left, column.right]) };
   });
 }

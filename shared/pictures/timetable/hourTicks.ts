@@ -30,7 +30,7 @@ export function hourTicks(
         .flatMap((hour) => {
           const at = x(hour * HOUR);
           const name = hourName(hour * HOUR, system);
-          // Names of two days must not meet at the seam.
+          // Names of two days must not meet where the days do.
           const half = textWidth(name, FONT.small) / 2;
           if (at + half > right + 4 || at - half < left - 12) return [];
           return [words(at, bottom + 15, name, { size: FONT.small, anchor: 'middle' })];

@@ -1,4 +1,4 @@
-import type { Arc, Network } from './network.ts';
+import type { ActivityNetwork, Arc } from './activityNetwork.ts';
 
 /**
  * Links that no times can satisfy, whatever the shop has: tasks that wait for each other, or a window shorter than what must
@@ -6,7 +6,7 @@ import type { Arc, Network } from './network.ts';
  * @source BARTUSCH1988
  * @returns the arc at which it shows; undefined where there are times
  */
-export function contradiction({ count, arcs, releases }: Network): Arc | undefined {
+export function positiveCycle({ count, arcs, releases }: ActivityNetwork): Arc | undefined {
   const starts = releases.slice();
   let grown: Arc | undefined;
   for (let round = 0; round <= count; round += 1) {
@@ -30,7 +30,7 @@ export function contradiction({ count, arcs, releases }: Network): Arc | undefin
 }
 
 /** Whether tasks wait for each other in a circle: one that no order of the arcs reaches. */
-export function taskInCircle({ count, into, out }: Network): number | undefined {
+export function taskInCycle({ count, into, out }: ActivityNetwork): number | undefined {
   const waits = into.map(({ length }) => length);
   const ready = waits.flatMap((left, task) => (left === 0 ? [task] : []));
   for (let place = 0; place < ready.length; place += 1)

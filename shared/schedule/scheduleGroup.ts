@@ -1,5 +1,4 @@
-import type { Groups } from './groups.ts';
-import type { Network } from './network.ts';
+import type { ActivityNetwork } from './activityNetwork.ts';
 import {
   earliestFit,
   earliestForMode,
@@ -8,6 +7,7 @@ import {
   releaseMode,
   takeMode,
 } from './partialSchedule.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /** Why a group has no place: a window that cannot be kept, or a task or hold that finds no room. */
 export type Infeasibility =
@@ -30,9 +30,9 @@ const MOST_DELAYS = 2000;
  * close; what was placed before that task stays. What the group took is given back where it has no place.
  * @source FRANCK2001, serial generation with unscheduling
  */
-export function placeGroup(
-  network: Network,
-  groups: Groups,
+export function scheduleGroup(
+  network: ActivityNetwork,
+  groups: TaskGroups,
   placing: PartialSchedule,
   group: number,
 ): Infeasibility | undefined {
@@ -75,8 +75,8 @@ function firstOf<Item, Found>(
 }
 
 function placeTask(
-  network: Network,
-  groups: Groups,
+  network: ActivityNetwork,
+  groups: TaskGroups,
   placing: PartialSchedule,
   { task, lower }: { readonly task: number; readonly lower: number },
 ): Delay | undefined {
@@ -108,8 +108,8 @@ function placeTask(
 
 /** The first room for a task that leaves room for the holds it begins, as long as they last at the least. */
 function fitWithHolds(
-  { durations, uses, holds }: Network,
-  { beginning, spans }: Groups,
+  { durations, uses, holds }: ActivityNetwork,
+  { beginning, spans }: TaskGroups,
   { profiles }: PartialSchedule,
   { task, from }: { readonly task: number; readonly from: number },
 ): Fit | undefined {
@@ -129,7 +129,11 @@ function fitWithHolds(
   }
 }
 
-function placeHold(network: Network, placing: PartialSchedule, hold: number): Delay | undefined {
+function placeHold(
+  network: ActivityNetwork,
+  placing: PartialSchedule,
+  hold: number,
+): Delay | undefined {
   const held = network.holds[hold];
   if (!held) return undefined;
   const { first, last, modes } = held;

@@ -1,21 +1,21 @@
 import { activityListByKey, shiftedGroup } from './activityListByKey.ts';
-import type { Groups } from './groups.ts';
-import { mirrorGroups, mirrorNetwork } from './mirrorNetwork.ts';
-import type { Network } from './network.ts';
+import type { ActivityNetwork } from './activityNetwork.ts';
 import type { PartialSchedule } from './partialSchedule.ts';
-import type { Infeasibility } from './placeGroup.ts';
 import { randomSource } from './randomSource.ts';
+import { reversedGroups, reversedNetwork } from './reversedNetwork.ts';
+import type { Infeasibility } from './scheduleGroup.ts';
 import type { Cost } from './schedulingTypes.ts';
 import { compareCosts, type GeneratedSchedule, serialGeneration } from './serialGeneration.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /** A list is taken when it is no worse than the one this many steps ago. */
 const MEMORY = 24;
 /** Most groups moved in one step */
 const MOST_MOVED = 4;
 
-export interface SearchWork {
-  readonly network: Network;
-  readonly groups: Groups;
+export interface SearchInput {
+  readonly network: ActivityNetwork;
+  readonly groups: TaskGroups;
   /** Where to begin; all of them are tried */
   readonly lists: readonly (readonly number[])[];
   /** Groups at the head of every list that have begun and stay there */
@@ -33,24 +33,24 @@ interface Found {
   readonly cost: Cost;
 }
 
-export type Searched =
+export type SearchResult =
   | (Found & { readonly kind: 'found'; readonly iterations: number })
-  | { readonly kind: 'none'; readonly misfit: Infeasibility | undefined };
+  | { readonly kind: 'none'; readonly infeasibility: Infeasibility | undefined };
 
 /**
  * The best list found: rules of thumb, then lists with a few groups moved, taken when no worse than some steps ago, and every
  * new best swept backward and forward. What comes first does not hang on how many iterations follow, so more are never worse.
  * @source BURKEBYKOV2017, late acceptance; LIWILLIS1992, backward and forward
  */
-export function search(work: SearchWork): Searched {
+export function lateAcceptanceSearch(work: SearchInput): SearchResult {
   const { network, groups, lists, bound, iterations } = work;
   let left = iterations;
   let best: Found | undefined;
-  let misfit: Infeasibility | undefined;
+  let infeasibility: Infeasibility | undefined;
   const build = (list: readonly number[]): Found | undefined => {
     left -= 1;
     const decoded = serialGeneration(network, groups, list);
-    if (decoded.kind === 'misfit') misfit ??= decoded.misfit;
+    if (decoded.kind === 'infeasible') infeasibility ??= decoded.infeasibility;
     return foundOf(list, decoded);
   };
   const keep = (found: Found | undefined): boolean => {
@@ -68,7 +68,7 @@ export function search(work: SearchWork): Searched {
   };
   for (const list of lists) if (isOpen()) keep(build(list));
   sweep();
-  if (!best) return { kind: 'none', misfit };
+  if (!best) return { kind: 'none', infeasibility };
   const random = randomSource(work.seed);
   const memory = new Array<Cost>(MEMORY).fill(best.cost);
   let current: Found = best;
@@ -86,7 +86,7 @@ export function search(work: SearchWork): Searched {
 }
 
 function foundOf(list: readonly number[], decoded: GeneratedSchedule): Found | undefined {
-  if (decoded.kind === 'misfit') return undefined;
+  if (decoded.kind === 'infeasible') return undefined;
   const { placing, cost } = decoded;
   return { list, placing, cost };
 }
@@ -96,7 +96,7 @@ function isTaken(cost: Cost, current: Cost, earlier: Cost | undefined): boolean 
 }
 
 /** A few groups moved elsewhere; one in three times a late one is brought forward. */
-function movedList({ network, groups, fixed }: SearchWork, from: Found, random: () => number) {
+function movedList({ network, groups, fixed }: SearchInput, from: Found, random: () => number) {
   const list = from.list.slice();
   const movable = list.length - fixed;
   if (movable < 2) return list;
@@ -112,8 +112,8 @@ function movedList({ network, groups, fixed }: SearchWork, from: Found, random: 
 
 /** Place of one of the groups that hold a late task; -1 where all are in time. */
 function latePlace(
-  { dues, durations }: Network,
-  { members }: Groups,
+  { dues, durations }: ActivityNetwork,
+  { members }: TaskGroups,
   { list, placing }: Found,
   share: number,
 ): number {
@@ -124,11 +124,11 @@ function latePlace(
 }
 
 /** The order in which groups start when all are first pushed as late as they go. */
-function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) {
+function sweptList({ network, groups, lists, fixed }: SearchInput, found: Found) {
   const { starts } = found.placing;
   const end = found.cost.finish;
-  const mirrored = mirrorNetwork(network, end);
-  const turned = mirrorGroups(groups);
+  const mirrored = reversedNetwork(network, end);
+  const turned = reversedGroups(groups);
   const finishes = groups.members.map((part) =>
     Math.max(...part.map((task) => (starts[task] ?? 0) + (network.durations[task] ?? 0))),
   );
@@ -140,7 +140,7 @@ function sweptList({ network, groups, lists, fixed }: SearchWork, found: Found) 
       finishes.map((finish) => -finish),
     ),
   );
-  if (backward.kind === 'misfit') return undefined;
+  if (backward.kind === 'infeasible') return undefined;
   const late = backward.placing.starts;
   const keys = groups.members.map((part) =>
     Math.min(...part.map((task) => end - (late[task] ?? 0) - (network.durations[task] ?? 0))),

@@ -1,12 +1,12 @@
-import type { Groups } from './groups.ts';
-import { joined, type Network } from './network.ts';
+import { type ActivityNetwork, joined } from './activityNetwork.ts';
 import { mirrorProfile } from './resourceProfile.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /**
  * The same network seen from an end: what comes last comes first, a moment t becomes end - t. Releases and what has begun are
  * left out: a schedule of it only tells in which order to place the groups forward again.
  */
-export function mirrorNetwork(network: Network, end: number): Network {
+export function reversedNetwork(network: ActivityNetwork, end: number): ActivityNetwork {
   const { count, durations, arcs, holds } = network;
   const shifted = arcs.map(({ before, after, least, most }) => {
     const offset = (durations[after] ?? 0) - (durations[before] ?? 0);
@@ -23,7 +23,7 @@ export function mirrorNetwork(network: Network, end: number): Network {
   };
 }
 
-export function mirrorGroups(groups: Groups): Groups {
+export function reversedGroups(groups: TaskGroups): TaskGroups {
   return {
     members: groups.members.map((part) => part.slice().reverse()),
     groupOf: groups.groupOf,

@@ -20,7 +20,7 @@ export interface HeldSpan {
 }
 
 /** A problem by numbers instead of names, as the search walks it. */
-export interface Network {
+export interface ActivityNetwork {
   readonly count: number;
   readonly durations: readonly number[];
   readonly releases: readonly number[];
@@ -40,7 +40,12 @@ export interface Network {
 }
 
 /** Numbers for names; the problem has been checked. */
-export function networkOf({ resources, tasks, links, holds = [] }: SchedulingProblem): Network {
+export function activityNetwork({
+  resources,
+  tasks,
+  links,
+  holds = [],
+}: SchedulingProblem): ActivityNetwork {
   const taskAt = numbered(tasks);
   const resourceAt = numbered(resources);
   const takings = (modes: Hold['modes']): readonly Taking[] =>
@@ -99,7 +104,7 @@ function factsOf(tasks: readonly Task[]) {
 export function joined(
   count: number,
   arcs: readonly Arc[],
-): Pick<Network, 'arcs' | 'into' | 'out'> {
+): Pick<ActivityNetwork, 'arcs' | 'into' | 'out'> {
   const into: Arc[][] = Array.from({ length: count }, () => []);
   const out: Arc[][] = Array.from({ length: count }, () => []);
   for (const arc of arcs) {

@@ -1,7 +1,7 @@
-import type { HeldSpan, Network } from './network.ts';
+import type { ActivityNetwork, HeldSpan } from './activityNetwork.ts';
 
 /** Tasks that a window or a hold ties to each other, or that are asked to be, are placed together. */
-export interface Groups {
+export interface TaskGroups {
   /** Tasks of each group, each after those it waits for; groups likewise */
   readonly members: readonly (readonly number[])[];
   readonly groupOf: readonly number[];
@@ -20,7 +20,7 @@ export interface Groups {
  * @param asked whether tasks that are asked to be placed together are
  * @source TARJAN1972
  */
-export function groupsOf(network: Network, asked: 'together' | 'apart'): Groups {
+export function taskGroups(network: ActivityNetwork, asked: 'together' | 'apart'): TaskGroups {
   const { count, arcs, holds } = network;
   const leads: number[][] = Array.from({ length: count }, () => []);
   for (const { before, after, most, isTogether } of arcs) {
@@ -59,7 +59,7 @@ export function groupsOf(network: Network, asked: 'together' | 'apart'): Groups 
 }
 
 function leastSpan(
-  { into, durations }: Network,
+  { into, durations }: ActivityNetwork,
   members: readonly number[] = [],
   { first, last }: HeldSpan,
 ): number {
@@ -74,7 +74,7 @@ function leastSpan(
 }
 
 /** Place of each task in an order that follows the arcs; what is placed together with what follows it comes as late as it can. */
-function ranks({ count, arcs, into, out }: Network): readonly number[] {
+function ranks({ count, arcs, into, out }: ActivityNetwork): readonly number[] {
   const rank = new Array<number>(count).fill(0);
   const putOff = new Set(arcs.flatMap(({ before, isTogether }) => (isTogether ? [before] : [])));
   const waits = into.map(({ length }) => length);

@@ -1,7 +1,7 @@
-import type { Groups } from './groups.ts';
+import type { ActivityNetwork, HeldSpan } from './activityNetwork.ts';
 import type { HeadsAndTails } from './headsAndTails.ts';
-import type { HeldSpan, Network } from './network.ts';
 import { earliestFit } from './partialSchedule.ts';
+import type { TaskGroups } from './taskGroups.ts';
 
 /**
  * The soonest that holds of a resource which bears one of them at a time can all be over, hours counted: one after the other, each as
@@ -9,9 +9,9 @@ import { earliestFit } from './partialSchedule.ts';
  * end = next fit of the last task after (next fit of the first task after the end before + least span); + shortest tail.
  * Holds on a resource that bears two are left out.
  */
-export function turnsBound(
-  network: Network,
-  { spans }: Groups,
+export function disjunctiveHoldsBound(
+  network: ActivityNetwork,
+  { spans }: TaskGroups,
   { heads, tails }: HeadsAndTails,
 ): number {
   let bound = 0;
@@ -38,7 +38,7 @@ function takesMost({ modes }: HeldSpan, resource: number, capacity: number): boo
 }
 
 function endOfTurn(
-  { open, uses, durations }: Network,
+  { open, uses, durations }: ActivityNetwork,
   { first, last }: HeldSpan,
   after: number,
   span: number,
