@@ -1,21 +1,18 @@
 import type { PlainElement } from '../elements/plainElement.ts';
 import { bondPicture } from './bond/bondPicture.ts';
-import { controlChartPicture } from './controlChart/controlChartPicture.ts';
+import { drawQualityPicture } from './drawQualityPicture.ts';
 import { heatTrialPicture } from './heatTrial/heatTrialPicture.ts';
 import { heatUpPicture } from './heatUp/heatUpPicture.ts';
 import { layerProfilePicture } from './layerProfile/layerProfilePicture.ts';
 import { layerTimelinePicture } from './layerTimeline/layerTimelinePicture.ts';
-import { paretoPicture } from './pareto/paretoPicture.ts';
 import type { Picture } from './pictureTypes.ts';
 import { timetablePicture } from './timetable/timetablePicture.ts';
-import { yieldCurvePicture } from './yieldCurve/yieldCurvePicture.ts';
 
 const HEIGHTS = {
   'heat-up': 380,
   'layer-profile': 360,
   'heat-trial': 420,
   bond: 360,
-  'yield-curve': 320,
 } as const;
 
 /**
@@ -34,14 +31,12 @@ export function drawPicture(picture: Picture, width: number): PlainElement {
       return heatTrialPicture(picture, { width, height: HEIGHTS[picture.kind] });
     case 'bond':
       return bondPicture(picture, { width, height: HEIGHTS[picture.kind] });
-    case 'share-chart':
-    case 'weight-chart':
-      return controlChartPicture(picture, width);
-    case 'defect-pareto':
-      return paretoPicture(picture, width);
     case 'timetable':
       return timetablePicture(picture, width);
+    case 'share-chart':
+    case 'weight-chart':
+    case 'defect-pareto':
     case 'yield-curve':
-      return yieldCurvePicture(picture, { width, height: HEIGHTS[picture.kind] });
+      return drawQualityPicture(picture, width);
   }
 }

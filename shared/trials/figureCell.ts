@@ -1,12 +1,5 @@
 import { nameKey } from '../book/bookIndex.ts';
-import type { Column } from '../book/column.ts';
-import type { Setting } from '../book/settings/setting.ts';
-import { SETTINGS } from '../book/settings/settings.ts';
 import type { FIGURE_NAMES } from '../book/tables/measuredFigures.ts';
-import { TABLES } from '../book/tables.ts';
-import type { Bounds } from '../errors/requireNumber.ts';
-import { MEASURES, type UnitSystem } from '../units/measures.ts';
-import type { UnitName } from '../units/units.ts';
 import type { FigureKey } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
 
@@ -25,7 +18,8 @@ type FigureHome =
   | { readonly sheet: 'plates' | 'materials'; readonly key: NumberKey }
   | { readonly sheet: 'shop'; readonly key: 'microwaveEfficiency' | 'bondTemperature' };
 
-const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
+/** Where each figure that trials give stands in the book. */
+export const FIGURE_HOMES: Readonly<Record<FigureName, FigureHome>> = {
   'contact conductance': { sheet: 'plates', key: 'contactConductance' },
   'contact error': { sheet: 'plates', key: 'contactError' },
   'heat loss': { sheet: 'plates', key: 'heatLoss' },
@@ -64,24 +58,6 @@ export function figureCell(book: TrialBook, name: FigureName, of: string): Figur
   const record: Readonly<Partial<Record<NumberKey, number | undefined>>> = found.record;
   const value = record[home.key];
   return { name, home, row: found.row, ...(value === undefined ? {} : { value }) };
-}
-
-/** Bounds of the cell that holds a figure, in engine units, and the unit that a system writes it in. */
-export function figureLimits(
-  name: FigureName,
-  system: UnitSystem,
-): {
-  readonly bounds: Bounds;
-  readonly unit: UnitName | undefined;
-} {
-  const home = FIGURE_HOMES[name];
-  const columns: Readonly<Record<string, Column>> =
-    home.sheet === 'shop' ? {} : TABLES[home.sheet].columns;
-  const declared: Setting | Column | undefined =
-    home.sheet === 'shop' ? SETTINGS[home.key] : columns[home.key];
-  if (declared?.kind !== 'number') return { bounds: {}, unit: undefined };
-  const { bounds = {}, measure } = declared;
-  return { bounds, unit: measure && MEASURES[measure][system] };
 }
 
 /** Whether two cells hold the same: equal but for the last digits of a conversion, or both blank. */

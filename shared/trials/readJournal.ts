@@ -3,7 +3,8 @@ import { addRefused, type MissingCells, need, optional } from '../book/missingCe
 import { TABLES } from '../book/tables.ts';
 import { findUnit } from '../units/findUnit.ts';
 import { toEngine } from '../units/toEngine.ts';
-import { FIGURE_PARTS, type FigureName, figureLimits } from './figureCell.ts';
+import { FIGURE_PARTS, type FigureName } from './figureCell.ts';
+import { figureLimits } from './figureLimits.ts';
 import type { FigureKey } from './proposal.ts';
 import type { MeasuredFigureRow, TrialBook } from './trialBook.ts';
 

@@ -8,9 +8,9 @@ import {
   type FigureCell,
   type FigureName,
   figureCell,
-  figureLimits,
   isSame,
 } from './figureCell.ts';
+import { figureLimits } from './figureLimits.ts';
 import type { FigureKey, TrialResult } from './proposal.ts';
 import type { TrialBook } from './trialBook.ts';
 

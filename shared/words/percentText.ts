@@ -4,3 +4,8 @@ import { shareText } from './quantityText.ts';
 export function percentText(share: number): string {
   return shareText(Math.round(share * 100) / 100);
 }
+
+/** A share as per cent whose figure and sign stay on one line. */
+export function unbrokenShareText(share: number): string {
+  return shareText(share).replace(' ', '\u00a0');
+}

@@ -1,7 +1,7 @@
 import { isReplan } from '../../shared/commands/dayCommands.ts';
-import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { pictureText } from '../../shared/pictures/pictureText.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
+import { timetablePicture } from '../../shared/pictures/timetable/timetablePicture.ts';
+import { timetableText } from '../../shared/pictures/timetable/timetableText.ts';
 import { dayOf } from '../../shared/words/momentText.ts';
 import { card } from '../page/card.ts';
 import { choiceField } from '../page/choiceField.ts';
@@ -93,8 +93,8 @@ function timetableCard({ drawnDay }: DayView, answer: Answer, store: Store): HTM
       days.map(({ name, from }) => [String(dayOf(from)), name]),
       (value) => lookAtDay(store, { drawnDay: Number(value) }),
     ),
-    el('figure', {}, drawElements(drawPicture(picture, WIDTH))),
-    inWords('the timetable', pictureText(picture)),
+    el('figure', {}, drawElements(timetablePicture(picture, WIDTH))),
+    inWords('the timetable', timetableText(picture)),
   );
 }
 

@@ -1,5 +1,6 @@
 import type { HeatPictures } from '../../shared/commands/commandTypes.ts';
 import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
+import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
@@ -10,7 +11,7 @@ openDialog('heatPicturesFor', (answer) => {
   const place = document.getElementById('heat');
   if (place === null) return;
   place.replaceChildren(...partsOf(answer));
-  drawToWidth(answer.pictures, place);
+  drawToWidth(answer.pictures, place, drawPicture);
 });
 
 function partsOf({ heading, pictures, warnings, cautions }: HeatPictures): readonly HTMLElement[] {

@@ -1,9 +1,8 @@
 import type { DayPage } from '../../shared/commands/checklistCommands.ts';
 import { isReplan } from '../../shared/commands/dayCommands.ts';
 import { weekFitText } from '../../shared/day/checklist/weekFitText.ts';
-import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
+import { timetablePicture } from '../../shared/pictures/timetable/timetablePicture.ts';
 import {
   frameOf,
   limitsPart,
@@ -32,7 +31,7 @@ openDialog('dayPageFor', (answer) => {
 function partsOf({ shopName, day }: DayPage): readonly HTMLElement[] {
   const now = isReplan(day) ? { now: day.now } : {};
   const picture = timetableOf(day.plan, { ...frameOf(day), ...now });
-  const title = pictureTitle(picture);
+  const title = picture.title;
   return [
     el(
       'section',
@@ -44,7 +43,7 @@ function partsOf({ shopName, day }: DayPage): readonly HTMLElement[] {
         { class: 'cautions' },
         'SDS, equipment manuals and local codes come first. No heat without somebody beside it; shield, dry gloves, sleeves on; no water near the melt.',
       ),
-      el('div', {}, drawElements(drawPicture(picture, WIDTH))),
+      el('div', {}, drawElements(timetablePicture(picture, WIDTH))),
     ),
     el(
       'section',

@@ -1,6 +1,7 @@
 import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
 import { askedText } from '../../shared/outcomes/quality/weekTexts.ts';
-import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import { drawQualityPicture } from '../../shared/pictures/drawQualityPicture.ts';
+import { pictureText } from '../../shared/pictures/pictureText.ts';
 import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
 import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/weekPart.ts';
@@ -10,7 +11,7 @@ openDialog('qualityFor', (answer) => {
   const place = document.getElementById('quality');
   if (place === null) return;
   place.replaceChildren(...partsOf(answer));
-  drawToWidth(answer.pictures, place);
+  drawToWidth(answer.pictures, place, drawQualityPicture);
 });
 
 function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
@@ -24,10 +25,7 @@ function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
     section('Worst of all', worstPart(answer)),
     section('Week by week', weeksPart(answer)),
     ...pictures.map((picture) =>
-      section(pictureTitle(picture), [
-        el('div', { class: 'drawing' }),
-        el('p', {}, pictureText(picture)),
-      ]),
+      section(picture.title, [el('div', { class: 'drawing' }), el('p', {}, pictureText(picture))]),
     ),
     ...missing.map((text) => el('p', {}, text)),
   ];

@@ -1,4 +1,4 @@
-import Papa from 'papaparse';
+import { csvFormatRow } from 'd3-dsv';
 import type { ExportTable } from '../../shared/money/books/exportTable.ts';
 
 /** A spreadsheet program could run a text that starts like this as a formula, line breaks and all. */
@@ -15,9 +15,10 @@ const BYTE_ORDER_MARK = '\ufeff';
  * @source RFC4180
  */
 export function csvText({ headings, rows }: ExportTable): string {
-  const lines = Papa.unparse([[...headings], ...rows.map((row) => [...row])], {
-    newline: '\r\n',
-    escapeFormulae: FORMULA_START,
-  });
-  return `${BYTE_ORDER_MARK}${lines}\r\n`;
+  const lines = [headings, ...rows].map((row) => `${csvFormatRow(row.map(cellText))}\r\n`);
+  return `${BYTE_ORDER_MARK}${lines.join('')}`;
+}
+
+function cellText(cell: string | number): string {
+  return typeof cell === 'string' && FORMULA_START.test(cell) ? `'${cell}` : String(cell);
 }

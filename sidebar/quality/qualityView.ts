@@ -1,7 +1,9 @@
-import type { QualitySummary } from '../../shared/outcomes/quality/qualitySummary.ts';
-import { drawPicture } from '../../shared/pictures/drawPicture.ts';
-import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
-import type { Picture } from '../../shared/pictures/pictureTypes.ts';
+import type {
+  QualityPicture,
+  QualitySummary,
+} from '../../shared/outcomes/quality/qualitySummary.ts';
+import { drawQualityPicture } from '../../shared/pictures/drawQualityPicture.ts';
+import { pictureText } from '../../shared/pictures/pictureText.ts';
 import { card } from '../page/card.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { el } from '../page/el.ts';
@@ -59,10 +61,10 @@ function bodyOf(quality: QualitySummary, store: Store): readonly HTMLElement[] {
   ];
 }
 
-function pictureCard(picture: Picture): HTMLElement {
+function pictureCard(picture: QualityPicture): HTMLElement {
   return card(
-    pictureTitle(picture),
-    el('figure', {}, drawElements(drawPicture(picture, WIDTH))),
-    inWords(pictureTitle(picture), pictureText(picture)),
+    picture.title,
+    el('figure', {}, drawElements(drawQualityPicture(picture, WIDTH))),
+    inWords(picture.title, pictureText(picture)),
   );
 }

@@ -4,12 +4,12 @@ import { breakText } from '../../shared/money/price/priceBreaks.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import type { QuotePrices } from '../../shared/money/quote/quotePrices.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
+import { unbrokenShareText } from '../../shared/words/percentText.ts';
 import { shareText } from '../../shared/words/quantityText.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { moneyTable } from '../page/moneyTable.ts';
 import { sentence } from '../page/sentence.ts';
-import { shareOf } from '../page/shareOf.ts';
 import type { QuoteView } from '../panel/view.ts';
 import { isAskable, pricedNow } from './pricedNow.ts';
 
@@ -34,7 +34,7 @@ export function priceKey(quote: QuoteView): readonly HTMLElement[] {
     el('p', { class: 'key' }, `${money(price.total)} in all`),
     ...(price.margin === undefined
       ? []
-      : [el('p', {}, `Margin ${shareOf(price.margin)}, for the shop only.`)]),
+      : [el('p', {}, `Margin ${unbrokenShareText(price.margin)}, for the shop only.`)]),
   ];
 }
 

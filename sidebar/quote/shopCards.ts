@@ -5,13 +5,13 @@ import type { Price } from '../../shared/money/price/price.ts';
 import type { QuoteFacts } from '../../shared/money/quote/quoteFacts.ts';
 import { formatPlain } from '../../shared/units/formatPlain.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
+import { unbrokenShareText } from '../../shared/words/percentText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
 import { el } from '../page/el.ts';
 import { folded } from '../page/folded.ts';
 import { list } from '../page/list.ts';
 import { moneyTable } from '../page/moneyTable.ts';
 import { sentence } from '../page/sentence.ts';
-import { shareOf } from '../page/shareOf.ts';
 import type { QuoteView } from '../panel/view.ts';
 import { pricedNow } from './pricedNow.ts';
 
@@ -40,7 +40,7 @@ export function shopCards(quote: QuoteView): readonly HTMLElement[] {
 
 function agreedParts({ margin }: NonNullable<QuoteForm['accepted']>): readonly HTMLElement[] {
   if (margin === undefined) return [];
-  return [el('p', { class: 'key' }, `Margin ${shareOf(margin)} of the price agreed`)];
+  return [el('p', { class: 'key' }, `Margin ${unbrokenShareText(margin)} of the price agreed`)];
 }
 
 function marginParts(price: Price, { shop }: QuoteFacts): readonly HTMLElement[] {
@@ -51,14 +51,18 @@ function marginParts(price: Price, { shop }: QuoteFacts): readonly HTMLElement[]
     gain < 0
       ? `This is ${moneyText(-gain, currency)} below the cost.`
       : low
-        ? `Under the target margin of ${shareOf(shop.targetMargin)}.`
+        ? `Under the target margin of ${unbrokenShareText(shop.targetMargin)}.`
         : '';
   return [
-    el('p', { class: 'key' }, `Margin ${margin === undefined ? 'none' : shareOf(margin)}`),
+    el(
+      'p',
+      { class: 'key' },
+      `Margin ${margin === undefined ? 'none' : unbrokenShareText(margin)}`,
+    ),
     el(
       'p',
       {},
-      `${moneyText(gain, currency)} of ${moneyText(net, currency)} kept${markup === undefined ? '' : `, a markup of ${shareOf(markup)}`}.`,
+      `${moneyText(gain, currency)} of ${moneyText(net, currency)} kept${markup === undefined ? '' : `, a markup of ${unbrokenShareText(markup)}`}.`,
     ),
     ...(warning === '' ? [] : [el('p', { class: 'warning' }, warning)]),
   ];

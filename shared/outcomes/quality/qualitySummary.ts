@@ -12,7 +12,7 @@ import { type WorstGroup, worstGroups } from './worstGroups.ts';
 import { type YieldAgainstTop, yieldPicture } from './yieldPicture.ts';
 
 /** What is drawn of the log, as data. */
-type QualityPicture = ControlChart | DefectPareto | YieldAgainstTop;
+export type QualityPicture = ControlChart | DefectPareto | YieldAgainstTop;
 
 export interface QualityAsked extends Scope {
   readonly points: ChartPoints;

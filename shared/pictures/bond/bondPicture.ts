@@ -1,4 +1,3 @@
-import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, type Point, segment, shape, words } from '../../elements/shape.ts';
 import { passChance } from '../../quality/logistic/logisticLogLikelihood.ts';
@@ -9,6 +8,7 @@ import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { temperatureText } from '../../words/quantityText.ts';
 import type { LegendItem } from '../chart/legend.ts';
+import { linePath } from '../chart/linePath.ts';
 import { mark } from '../chart/mark.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, type PlotFrame, plotFrame } from '../chart/plotFrame.ts';
@@ -95,8 +95,8 @@ function curveOf(
     return [place, frame.y(passChance(curve.intercept, curve.slope, at))];
   });
   const inside = points.filter(([place]) => place >= left && place <= right);
-  const d = line<Point>().digits(1)([...inside]);
-  return d === null
+  const d = linePath(inside);
+  return d === undefined
     ? []
     : [shape('path', { d, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 })];
 }

@@ -1,4 +1,3 @@
-import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/shape.ts';
 import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
@@ -7,6 +6,7 @@ import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
 import { temperatureText } from '../../words/quantityText.ts';
 import { type EndLabel, endLabels } from '../chart/endLabels.ts';
+import { linePath } from '../chart/linePath.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
@@ -40,10 +40,7 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
   const frame = plotFrame(edges, { ...across, title: '', say: () => '' }, niceAxis(shown, up));
   const x = (seconds: number) => frame.x(fromEngine(seconds, 'min'));
   const y = (temperature: number) => frame.y(fromEngine(temperature, unit));
-  const d = line<(typeof curve)[number]>()
-    .x(({ seconds }) => x(seconds))
-    .y((one) => y(one.top))
-    .digits(1)([...curve]);
+  const d = linePath(curve.map(({ seconds, top }) => [x(seconds), y(top)]));
   return pictureRoot(trial, size, [
     ...key,
     ...frame.drawn,
@@ -55,7 +52,7 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
             'stroke-width': 1.4,
           }),
         ]),
-    ...(d === null
+    ...(d === undefined
       ? []
       : [shape('path', { d, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 })]),
     ...readingMarks(readings, (reading) => [x(reading.seconds), y(reading.top)]),

@@ -1,4 +1,3 @@
-import { area, line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/shape.ts';
 import { MEASURES } from '../../units/measures.ts';
@@ -7,6 +6,7 @@ import { UNITS } from '../../units/units.ts';
 import { type EndLabel, endLabels } from '../chart/endLabels.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { Scale } from '../chart/linearScale.ts';
+import { bandPath, linePath } from '../chart/linePath.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
@@ -87,24 +87,20 @@ function axesOf(heatUp: HeatUp, edges: Edges) {
   };
 }
 
-function bandShape(course: Course, { x, y }: Scales): readonly PlainElement[] {
-  const band = area<Course[number]>()
-    .x(({ seconds }) => x(seconds))
-    .y0(({ low }) => y(low))
-    .y1(({ high }) => y(high))
-    .digits(1)([...course]);
-  return band === null ? [] : [shape('path', { d: band, fill: GRAY.band })];
+function bandShape(course: Course, scales: Scales): readonly PlainElement[] {
+  const band = bandPath(pointsOf(course, 'high', scales), pointsOf(course, 'low', scales));
+  return band === undefined ? [] : [shape('path', { d: band, fill: GRAY.band })];
 }
 
-function curveShapes(course: Course, { x, y }: Scales): readonly PlainElement[] {
+function pointsOf(course: Course, of: 'plate' | 'top' | 'low' | 'high', { x, y }: Scales) {
+  return course.map((sample) => [x(sample.seconds), y(sample[of])] as const);
+}
+
+function curveShapes(course: Course, scales: Scales): readonly PlainElement[] {
   const looks = { fill: 'none', stroke: GRAY.text };
-  const curve = (of: 'plate' | 'top') =>
-    line<Course[number]>()
-      .x(({ seconds }) => x(seconds))
-      .y((sample) => y(sample[of]))
-      .digits(1)([...course]);
-  const [plate, top] = [curve('plate'), curve('top')];
-  if (plate === null || top === null) return [];
+  const plate = linePath(pointsOf(course, 'plate', scales));
+  const top = linePath(pointsOf(course, 'top', scales));
+  if (plate === undefined || top === undefined) return [];
   return [
     shape('path', { d: plate, ...looks, 'stroke-width': 1.5, 'stroke-dasharray': '7 4' }),
     shape('path', { d: top, ...looks, 'stroke-width': 2.6 }),

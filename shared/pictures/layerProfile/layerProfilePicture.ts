@@ -1,4 +1,3 @@
-import { line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/shape.ts';
 import { MEASURES } from '../../units/measures.ts';
@@ -7,6 +6,7 @@ import { UNITS } from '../../units/units.ts';
 import { endLabels } from '../chart/endLabels.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { Scale } from '../chart/linearScale.ts';
+import { linePath } from '../chart/linePath.ts';
 import { mark } from '../chart/mark.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
@@ -105,7 +105,7 @@ function curve(
     const temperature = temperatures[place];
     return temperature === undefined ? [] : [[x(temperature), y(up)]];
   });
-  return shape('path', { d: line().digits(1)([...points]) ?? 'M0,0', ...profileLine(index) });
+  return shape('path', { d: linePath(points) ?? 'M0,0', ...profileLine(index) });
 }
 
 /** Contact temperature as the upper layer lands, with its band. */

@@ -1,4 +1,3 @@
-import { area, line } from 'd3-shape';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, segment, shape } from '../../elements/shape.ts';
 import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
@@ -9,6 +8,7 @@ import { shareText, temperatureText } from '../../words/quantityText.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import type { Scale } from '../chart/linearScale.ts';
+import { bandPath, linePath } from '../chart/linePath.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
@@ -80,16 +80,11 @@ function axesOf({ curve, rounds, boilingPoint, system }: YieldAgainstTop, edges:
 }
 
 function bandAndCurve(curve: Curve, { x, y }: { x: Scale; y: Scale }): readonly PlainElement[] {
-  const band = area<Curve[number]>()
-    .x(({ moldTop }) => x(moldTop))
-    .y0(({ low }) => y(low))
-    .y1(({ high }) => y(high))
-    .digits(1)([...curve]);
-  const middle = line<Curve[number]>()
-    .x(({ moldTop }) => x(moldTop))
-    .y(({ rate }) => y(rate))
-    .digits(1)([...curve]);
-  if (band === null || middle === null) return [];
+  const lineOf = (of: 'low' | 'high' | 'rate') =>
+    curve.map((one) => [x(one.moldTop), y(one[of])] as const);
+  const band = bandPath(lineOf('high'), lineOf('low'));
+  const middle = linePath(lineOf('rate'));
+  if (band === undefined || middle === undefined) return [];
   return [
     shape('path', { d: band, fill: GRAY.band }),
     shape('path', { d: middle, fill: 'none', stroke: GRAY.text, 'stroke-width': 2.4 }),
