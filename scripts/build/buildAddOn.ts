@@ -1,4 +1,4 @@
-import { copyFile } from 'node:fs/promises';
+import { copyFile, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { buildCode } from './buildCode.ts';
 import { buildDataPages } from './buildDataPages.ts';
@@ -18,7 +18,7 @@ const PAGES = [
 /** Builds every file that is installed on the platform into an existing folder. */
 export async function buildAddOn(folder: string): Promise<void> {
   await copyFile('appsscript.json', join(folder, 'appsscript.json'));
-  await buildCode(join(folder, 'Code.js'));
+  await writeFile(join(folder, 'Code.js'), await buildCode());
   await buildDataPages(folder);
   for (const page of PAGES) await buildPage(page, join(folder, basename(page)));
 }

@@ -1,4 +1,3 @@
-import { writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
 import { ALL_COMMANDS } from '../../shared/commands/allCommands.ts';
 import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
@@ -12,10 +11,11 @@ import { sheetFunctionStub } from './sheetFunctionStub.ts';
 const CALLED_BY_STUBS = ['callSheetFunction', 'runCommand'];
 
 /**
- * Builds dist/Code.js: one global, then a plain top-level function for each menu item, command and sheet function.
+ * The script: one global, then a plain top-level function for each menu item, command and sheet function.
+ * @param lineLimit - longest line but for texts that cannot be broken [characters]; one line where left out
  * @throws Error on any warning, on syntax past ES2019 but for `?.` and `??`, and on a global that the platform lacks
  */
-export async function buildCode(outFile: string): Promise<void> {
+export async function buildCode(lineLimit?: number): Promise<string> {
   const result = await build({
     entryPoints: ['src/main.ts'],
     bundle: true,
@@ -33,13 +33,14 @@ export async function buildCode(outFile: string): Promise<void> {
     plugins: [leaveOutTexts],
     legalComments: 'inline',
     footer: { js: stubs() },
+    ...(lineLimit === undefined ? {} : { lineLimit }),
   });
   if (result.warnings.length > 0)
     throw new Error(result.warnings.map(({ text }) => text).join('\n'));
   const code = result.outputFiles[0]?.text ?? '';
   const refused = refusedSyntax(code);
-  if (refused.length > 0) throw new Error(`dist/Code.js: ${refused.join('; ')}`);
-  await writeFile(outFile, code);
+  if (refused.length > 0) throw new Error(`the script: ${refused.join('; ')}`);
+  return code;
 }
 
 function stubs(): string {

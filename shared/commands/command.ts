@@ -39,7 +39,14 @@ export interface Context {
  */
 export type Shown =
   | {
-      readonly dialog: string;
+      readonly dialog:
+        | 'RunSheet'
+        | 'Heat'
+        | 'Quality'
+        | 'Causes'
+        | 'PourDay'
+        | 'Purchases'
+        | 'Quote';
       readonly title: string;
       readonly request: object;
       readonly answer?: object;

@@ -1,6 +1,3 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { createContext, runInContext } from 'node:vm';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { demoCells, platformOf, type Values } from '../../../scripts/bench/demoCells.ts';
@@ -42,10 +39,7 @@ const HELD = 2;
 let code = '';
 
 beforeAll(async () => {
-  const folder = mkdtempSync(join(tmpdir(), 'poursmith-outcomes-'));
-  await buildCode(join(folder, 'Code.js'));
-  code = readFileSync(join(folder, 'Code.js'), 'utf8');
-  rmSync(folder, { recursive: true });
+  code = await buildCode();
 }, 60_000);
 
 /** The built script beside a book with these rounds and settings. */

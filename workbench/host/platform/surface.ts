@@ -1,4 +1,5 @@
 import type { ServiceCall, ServiceReply, Surface } from '../standIn/protocolTypes.ts';
+import { BLOB, PACKING } from './blob.ts';
 import { CHART, CHART_BUILDER, COLUMN_CHART_BUILDER, LINE_CHART_BUILDER } from './chart.ts';
 import { DATA_VALIDATION, DATA_VALIDATION_BUILDER } from './dataValidation.ts';
 import { DEVELOPER_METADATA } from './developerMetadata.ts';
@@ -43,7 +44,8 @@ const CLASSES = {
   Lock: LOCK,
   PropertiesService: PROPERTIES_SERVICE,
   Properties: PROPERTIES,
-  Utilities: UTILITIES,
+  Utilities: { ...UTILITIES, ...PACKING },
+  Blob: BLOB,
   Session: SESSION,
   User: USER,
   Console: CONSOLE,
