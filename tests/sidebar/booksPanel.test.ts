@@ -1,57 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { HOSTILE } from '../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { bench, idle } from './bench.ts';
+import { focusedId } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-/** The panel with its view of the books; a verb may get another answer, or fail first. */
-async function openBooks(
-  options: {
-    readonly answers?: Readonly<Record<string, unknown>>;
-    readonly failing?: string[];
-    readonly width?: number;
-  } = {},
-) {
-  const { answers = {}, failing = [], width = 300 } = options;
-  const calls: { readonly verb: string; readonly payload: unknown }[] = [];
-  const answering = async (verb: string, payload: unknown) => {
-    calls.push({ verb, payload });
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload, { range: 'A2' });
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  await page.click('#books');
-  return { page, calls, status: await idle(page) };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
+const { book, openPanel } = bench();
 
 function table(page: Page, name: string) {
   return page.getByRole('table', { name });
@@ -66,7 +20,7 @@ const MONTHS = 'Sales, cost of goods and margin by month';
 
 describe('the books of the panel', () => {
   test('show sales by month, excise with its cautions, and what customers owe', async () => {
-    const { page, status } = await openBooks();
+    const { page, status } = await openPanel({ open: 'books' });
     expect(status).toBe('Done: Books read.');
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
     const [heads, month, year] = await rowsOf(page, MONTHS);
@@ -94,7 +48,7 @@ describe('the books of the panel', () => {
   });
 
   test('save a file that holds the sales, in the form that spreadsheet programs read', async () => {
-    const { page } = await openBooks();
+    const { page } = await openPanel({ open: 'books' });
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.click('[id="export sales"]'),
@@ -107,16 +61,16 @@ describe('the books of the panel', () => {
   });
 
   test('update the overview', async () => {
-    const { page } = await openBooks();
+    const { page } = await openPanel({ open: 'books' });
     await page.click('#overview');
     expect(await idle(page)).toBe('Done: The sheet Overview is up to date.');
   });
 
   test('close a month with the initials typed, by keyboard, and say what is kept', async () => {
-    const { page, calls } = await openBooks();
+    const { page, calls } = await openPanel({ open: 'books' });
     await page.fill('#who', 'AK');
     await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('close');
+    expect(await focusedId(page)).toBe('close');
     await page.keyboard.press('Enter');
     expect(await idle(page)).toBe('Done: 2026-11 is closed: Closed months keeps its figures.');
     expect(calls.at(-1)).toEqual({ verb: 'closeMonth', payload: { month: '2026-11', who: 'AK' } });
@@ -133,7 +87,7 @@ describe('the books of the panel', () => {
     const change = { sales: 1250, costOfGoods: 0, margin: 1250, exciseBase: 0, exciseTax: 0 };
     const since = { ...month?.since, change, orders: ['1006'] };
     const readBooks = { ...answer, months: [{ ...month, state: 'closed', since }] };
-    const { page } = await openBooks({ answers: { readBooks } });
+    const { page } = await openPanel({ open: 'books', answers: { readBooks } });
     expect(await page.textContent('main')).toContain(
       '2026-11: Since closing: +$12.50 sales, +$12.50 margin, order 1006 changed.',
     );
@@ -164,7 +118,7 @@ describe('the books of the panel', () => {
       older: 0,
       isExciseOn: false,
     };
-    const { page, status } = await openBooks({ answers: { readBooks: nothing } });
+    const { page, status } = await openPanel({ open: 'books', answers: { readBooks: nothing } });
     expect(status).toBe('Done: Books read: no sale yet.');
     const words = (await page.textContent('main')) ?? '';
     expect(words).toContain(
@@ -175,9 +129,9 @@ describe('the books of the panel', () => {
   });
 
   test('keep what is on show when a call fails, and say so', async () => {
-    const { page } = await openBooks({ failing: [] });
+    const { page } = await openPanel({ open: 'books', failing: [] });
     const shown = await rowsOf(page, MONTHS);
-    const failing = await openBooks({ failing: ['The connection was lost'] });
+    const failing = await openPanel({ open: 'books', failing: ['The connection was lost'] });
     expect(failing.status).toBe(
       'Please mend: The connection was lost. Nothing you typed is lost: try again.',
     );
@@ -191,13 +145,13 @@ describe('the books of the panel', () => {
       kind: 'refused',
       problems: [{ field: '', text: 'The sheet Overview was not made by this add-on' }],
     };
-    const { page } = await openBooks({ answers: { updateOverview: refused } });
+    const { page } = await openPanel({ open: 'books', answers: { updateOverview: refused } });
     await page.click('#overview');
     expect(await idle(page)).toBe('Please mend: The sheet Overview was not made by this add-on.');
   });
 
   test('hold every button while a call runs', async () => {
-    const { page } = await openBooks();
+    const { page } = await openPanel({ open: 'books' });
     await page.evaluate(() => {
       const { google } = window as unknown as { google: { script: { run: unknown } } }; // set by the test's runner
       const silent: unknown = new Proxy({}, { get: () => () => silent });
@@ -219,7 +173,7 @@ describe('the books of the panel', () => {
     const [month] = answer.months;
     const large = { ...month, sales: 123_456_789, costOfGoods: 123_456_789, margin: -123_456 };
     const readBooks = { ...answer, latest, months: [large] };
-    const { page } = await openBooks({ answers: { readBooks }, width: 280 });
+    const { page } = await openPanel({ open: 'books', answers: { readBooks }, width: 280 });
     for (const summary of await page.locator('summary').all()) await summary.click();
     for (const order of HOSTILE.slice(0, -1))
       expect(await page.textContent('main')).toContain(`Order ${order}`);

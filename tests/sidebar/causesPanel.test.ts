@@ -1,62 +1,9 @@
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { HOSTILE } from '../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { bench, idle } from './bench.ts';
+import { expectFit, focusedId } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-interface Options {
-  readonly answers?: Readonly<Record<string, unknown>>;
-  readonly failing?: string[];
-  readonly width?: number;
-  readonly sheet?: string;
-  readonly range?: string;
-}
-
-/** The panel beside the demo book; a verb may get another answer, or fail first. */
-async function panel(options: Options = {}): Promise<Page> {
-  const { answers = {}, failing = [], width = 300, sheet = 'Orders', range = 'A8' } = options;
-  const answering = async (verb: string, payload: unknown) => {
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload, { sheet, range });
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  return page;
-}
-
-async function openCauses(options: Options = {}): Promise<{ page: Page; status: string }> {
-  const page = await panel(options);
-  await page.focus('#causes');
-  await page.keyboard.press('Enter');
-  return { page, status: await idle(page) };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
+const { book, openBuilt, openPanel } = bench({ range: 'A8' });
 
 const HEADINGS = '#view h3';
 
@@ -104,7 +51,7 @@ describe('causesFor', () => {
 /** One book for all: a test that logs a row comes after those that look at the last bad round. */
 describe('the causes of the panel', () => {
   test('a row of Pour log is read by keys: causes ranked, evidence in figures, cure and caution', async () => {
-    const { page, status } = await openCauses({ sheet: 'Pour log', range: 'A13' });
+    const { page, status } = await openPanel({ open: 'causes', sheet: 'Pour log', range: 'A13' });
     expect(status).toBe('Done: R-1002 round 1 read.');
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
     await page.selectOption('#badRound', '54');
@@ -129,11 +76,11 @@ describe('the causes of the panel', () => {
       'no water near the melt',
     ])
       expect(words).toContain(part);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('selectedCauses');
+    expect(await focusedId(page)).toBe('selectedCauses');
   });
 
   test('another round is chosen from the list, the last bad one first', async () => {
-    const { page } = await openCauses();
+    const { page } = await openPanel({ open: 'causes' });
     const options = await page.locator('#badRound option').allTextContents();
     expect(options[0]).toBe('Row 62, R-1006 round 6, 2026-11-24 12:54: 13 of 16 good');
     expect(options).toHaveLength(20);
@@ -143,7 +90,7 @@ describe('the causes of the panel', () => {
   });
 
   test('where heat is not the cause it says so, with the record and what to check', async () => {
-    const { page } = await openCauses();
+    const { page } = await openPanel({ open: 'causes' });
     const words = (await page.textContent('#view')) ?? '';
     for (const part of [
       'Dimple (1), Short fill (2)',
@@ -158,7 +105,7 @@ describe('the causes of the panel', () => {
   });
 
   test('a bad round that was just logged is told its causes at once', async () => {
-    const page = await panel();
+    const { page } = await openPanel();
     await page.click('#read');
     await idle(page);
     await page.click('#log');
@@ -181,7 +128,8 @@ describe('the causes of the panel', () => {
   });
 
   test('an empty log says how to come by causes', async () => {
-    const { page, status } = await openCauses({
+    const { page, status } = await openPanel({
+      open: 'causes',
       answers: { causesFor: { kind: 'ok', shopName: '', rounds: [] } },
     });
     expect(status).toBe('Done: Pour log read: no round came out bad.');
@@ -207,7 +155,7 @@ describe('the causes of the panel', () => {
       isTwoPiece: true,
     };
     const answers = { causesFor: { kind: 'ok', shopName: '', rounds: [], shown, insteadOf: 2 } };
-    const { page, status } = await openCauses({ answers });
+    const { page, status } = await openPanel({ open: 'causes', answers });
     expect(status).toBe('Done: Row 2 was corrected: row 3 stands for it.');
     const words = (await page.textContent('#view')) ?? '';
     for (const part of [
@@ -219,7 +167,7 @@ describe('the causes of the panel', () => {
     expect(await page.locator('#view img, #view script').count()).toBe(0);
     const noPlan = { ...shown, unread: [], unnamed: 0, noPlan: 'mold is gone' };
     const gone = { causesFor: { kind: 'ok', shopName: '', rounds: [], shown: noPlan } };
-    const { page: other } = await openCauses({ answers: gone });
+    const { page: other } = await openPanel({ open: 'causes', answers: gone });
     expect(await other.textContent('#view')).toContain(
       'The round cannot be held against a plan: Mold is gone.',
     );
@@ -227,7 +175,7 @@ describe('the causes of the panel', () => {
 
   test('a call that fails and one that is refused leave the round on show', async () => {
     const failing: string[] = [];
-    const { page } = await openCauses({ failing });
+    const { page } = await openPanel({ open: 'causes', failing });
     const before = await page.textContent('#view h2');
     expect(before).toMatch(/^Row \d+: /);
     failing.push('The connection was lost.');
@@ -241,29 +189,15 @@ describe('the causes of the panel', () => {
   });
 
   test.each([300, 280])('fits %i px without a sideways scroll, targets of 44 px', async (width) => {
-    const { page } = await openCauses({ width });
+    const { page } = await openPanel({ open: 'causes', width });
     await page.selectOption('#badRound', '54');
     await idle(page);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
-    const heights = await page
-      .locator('button, select')
-      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
-    expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    await expectFit(page, width, 'button, select');
   });
 });
 
 test('the page to print holds the causes of its round and nothing of the screen', async () => {
-  const answering = async (verb: string, payload: unknown) =>
-    book.ask(verb as 'causesFor', payload); // it calls no other
-  const request = encodeURIComponent(JSON.stringify({ row: '13' }));
-  const extra = `<div id="request" hidden data-request="${request}"></div>`;
-  const page = await openPanel(browser, join(dist, 'Causes.html'), answering, {
-    width: 860,
-    extra,
-  });
-  onTestFinished(() => page.close());
+  const page = await openBuilt('Causes.html', { width: 860, request: { row: '13' } });
   await page.waitForSelector('#causes h3');
   const words = (await page.textContent('#causes')) ?? '';
   expect(words).toContain('Row 13, R-1002 round 1, 2026-11-05 09:49: 4 of 12 good.');

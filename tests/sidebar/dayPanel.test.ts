@@ -1,58 +1,21 @@
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { bench, idle } from './bench.ts';
+import { card, focusedId, pageCount } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
 /** A Tuesday in Denver, seven in the morning. */
 let clock = new Date('2026-12-01T14:00:00Z');
 
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist, 'America/Denver', () => clock);
-  browser = await openBrowser();
-}, 180_000);
+const { book, openDialog, openPanel } = bench({ now: () => clock });
 
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-async function openDay(
-  options: { readonly answers?: Readonly<Record<string, unknown>>; readonly failing?: string } = {},
-): Promise<Page> {
-  const { answers = {}, failing } = options;
-  const answering = async (verb: string, payload: unknown) => {
-    if (verb === failing) throw new Error('Service unavailable');
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload);
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering);
-  onTestFinished(() => page.close());
-  await page.click('#day');
-  await idle(page);
+async function openDay(answers: Readonly<Record<string, unknown>> = {}): Promise<Page> {
+  const { page } = await openPanel({ open: 'day', answers });
   return page;
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
 }
 
 async function press(page: Page, id: string): Promise<string> {
   await page.click(`#${id}`);
   return idle(page);
-}
-
-function card(page: Page, title: string) {
-  return page.locator('.card', { has: page.locator('h2', { hasText: title }) });
 }
 
 describe('the pour day of the panel', { timeout: 30_000 }, () => {
@@ -96,7 +59,7 @@ describe('the pour day of the panel', { timeout: 30_000 }, () => {
     await page.focus('#person');
     await page.selectOption('#person', second);
     expect(await page.locator('.tasks caption').first().textContent()).toBe(`${second}, Tue Dec 1`);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('person');
+    expect(await focusedId(page)).toBe('person');
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       300,
     );
@@ -126,7 +89,7 @@ describe('the pour day of the panel', { timeout: 30_000 }, () => {
   });
 
   test('shows that it works, and what went wrong, and keeps what was chosen', async () => {
-    const page = await openDay({ failing: 'planDayFor' });
+    const page = await openDay({ planDayFor: new Error('Service unavailable') });
     await page.uncheck('#day-order-1007');
     await page.click('#planDay');
     expect(await idle(page)).toBe(
@@ -140,7 +103,7 @@ describe('the pour day of the panel', { timeout: 30_000 }, () => {
     const waiting = new Promise((resolve) => {
       answer = resolve;
     });
-    const page = await openDay({ answers: { planDayFor: waiting } });
+    const page = await openDay({ planDayFor: waiting });
     await page.click('#planDay');
     expect(await page.textContent('#status')).toBe(
       'Planning 4 orders… A full week takes some seconds.',
@@ -152,12 +115,12 @@ describe('the pour day of the panel', { timeout: 30_000 }, () => {
       problems: [{ field: 'first day', text: 'first day must be given' }],
     });
     expect(await idle(page)).toBe('Please mend: First day must be given.');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('firstDay');
+    expect(await focusedId(page)).toBe('firstDay');
   });
 
   test('without an open order it says which would show', async () => {
     const form = { kind: 'ok', today: '2026-12-01', orders: [], isFollowed: false };
-    const page = await openDay({ answers: { startDay: form } });
+    const page = await openDay({ startDay: form });
     expect(await page.textContent('.empty')).toBe(
       'No order is open. Orders with the status accepted or planned show here.',
     );
@@ -169,11 +132,11 @@ describe('the pour day of the panel', { timeout: 30_000 }, () => {
     await page.focus('#day-order-1007');
     await page.keyboard.press('Space');
     expect(await page.isChecked('#day-order-1007')).toBe(false);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('day-order-1007');
+    expect(await focusedId(page)).toBe('day-order-1007');
     await page.focus('#planDay');
     await page.keyboard.press('Enter');
     expect(await idle(page)).toBe('Done: 3 orders planned.');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('planDay');
+    expect(await focusedId(page)).toBe('planDay');
   });
 });
 
@@ -181,25 +144,10 @@ describe('the page of the pour day', { timeout: 30_000 }, () => {
   test('has the timetable with its cautions, prints it on one sideways page, and the lists behind it', async () => {
     const asked = { orders: '1007, 1009', firstDay: '2026-12-01', days: '5' };
     expect(await book.ask('showDay', asked)).toEqual({ kind: 'ok' });
-    const dialog = book.shown[book.shown.length - 1];
-    if (dialog?.kind !== 'dialog') throw new Error('a dialog opened');
-    const request = /<div id="request".*<\/div>/.exec(dialog.html)?.[0] ?? '';
-    const answering = async (verb: string, payload: unknown) => {
-      const result = await book.call(verb, payload);
-      if (result.kind === 'failure') throw new Error(result.message);
-      return result.value;
-    };
-    const page = await openPanel(browser, join(dist, 'PourDay.html'), answering, {
-      width: 1100,
-      extra: request,
-    });
-    onTestFinished(() => page.close());
+    const page = await openDialog(undefined, 1100);
     await page.waitForSelector('#day svg');
     expect(await page.textContent('#day .cautions')).toMatch(/SDS, equipment manuals/);
-    const pages = async () => {
-      const pdf = await page.pdf({ preferCSSPageSize: true });
-      return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-    };
+    const pages = async () => pageCount(await page.pdf({ preferCSSPageSize: true }));
     expect(await pages()).toBe(1);
     await page.check('#lists');
     expect(await page.locator('.lists').isVisible()).toBe(true);

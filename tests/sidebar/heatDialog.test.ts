@@ -1,42 +1,9 @@
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { AnswerOf } from '../../shared/commands/commandTypes.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { bench } from './bench.ts';
+import { focusedId, pageCount } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-type Answering = (verb: string, payload: unknown) => Promise<unknown>;
-
-/** The dialog as the add-on opened it last, its calls going to the book or to `answering`. */
-async function openDialog(options: { width?: number; answering?: Answering } = {}): Promise<Page> {
-  const shown = book.shown.at(-1);
-  const file = join(dist, 'dialog.html');
-  writeFileSync(file, shown?.kind === 'dialog' ? shown.html : '');
-  const { width = 860 } = options;
-  const answering: Answering =
-    options.answering ?? ((verb, payload) => book.ask(verb as 'heatPicturesFor', payload)); // it calls no other
-  const page = await openPanel(browser, file, answering, { width, height: 640 });
-  onTestFinished(() => page.close());
-  return page;
-}
+const { book, openDialog } = bench();
 
 function pictured(answer: AnswerOf<'heatPicturesFor'>) {
   if (answer.kind === 'refused') throw new Error('refused');
@@ -116,7 +83,7 @@ describe('the heat dialog', () => {
 
   test.each([320, 860])('at %i px nothing is wider than the dialog', async (width) => {
     await book.ask('showHeat', { order: '1009' });
-    const page = await openDialog({ width });
+    const page = await openDialog(undefined, width);
     await page.waitForSelector('#heat svg');
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
       width,
@@ -153,7 +120,7 @@ describe('the heat dialog', () => {
       window.print = () => document.body.setAttribute('data-printed', 'yes');
     });
     await page.keyboard.press('Tab');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('print');
+    expect(await focusedId(page)).toBe('print');
     await page.keyboard.press('Enter');
     expect(await page.getAttribute('body', 'data-printed')).toBe('yes');
     await page.emulateMedia({ media: 'print' });
@@ -167,7 +134,7 @@ describe('the heat dialog', () => {
     const waiting = new Promise<never>((_, reject) => {
       fail = () => reject(new Error('the connection was lost'));
     });
-    const page = await openDialog({ answering: () => waiting });
+    const page = await openDialog(() => waiting);
     expect(await page.textContent('#status')).toBe('Working out the heat…');
     expect(await page.getAttribute('main', 'aria-busy')).toBe('true');
     fail();
@@ -195,14 +162,9 @@ describe('the heat dialog', () => {
 describe('the print dialog', () => {
   test('prints a page of pictures where that is ticked, and none where it is not', async () => {
     await book.ask('printRunSheet', { order: '1006', runId: '1006-2' });
-    const page = await openDialog({
-      answering: (verb, payload) => book.ask(verb as 'runSheetDocumentFor', payload), // it calls no other
-    });
+    const page = await openDialog();
     await page.waitForSelector('.run-sheet');
-    const pages = async () => {
-      const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
-      return pdf.match(/\/Type\s*\/Page[^s]/g)?.length;
-    };
+    const pages = async () => pageCount(await page.pdf({ format: 'Letter' }));
     expect(await pages()).toBe(1);
     await page.getByLabel('With a page of pictures').check();
     expect(await page.isVisible('.pictures svg.layer-timeline')).toBe(true);

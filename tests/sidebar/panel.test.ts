@@ -1,54 +1,15 @@
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { bench, idle } from './bench.ts';
+import { expectFit, focusedId } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-/** The panel beside the demo book, with row 8 of Orders selected; each call is noted, and may be made to fail first. */
-async function openBench(options: { readonly width?: number; readonly failing?: string[] } = {}) {
-  const calls: string[] = [];
-  const { width = 300, failing = [] } = options;
-  const answering = async (verb: string, payload: unknown) => {
-    calls.push(verb);
-    const result = await book.call(verb, payload, { range: 'A8' });
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  return { page, calls };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
+const { book, openDialog, openPanel } = bench({ range: 'A8' });
 
 /** Presses the tab key until the element has the focus; a time field takes several presses. */
 async function tabTo(page: Page, id: string): Promise<void> {
   for (let presses = 0; presses < 20; presses++) {
     await page.keyboard.press('Tab');
-    if ((await page.evaluate(() => document.activeElement?.id)) === id) return;
+    if ((await focusedId(page)) === id) return;
   }
   throw new Error(`${id} cannot be reached by the tab key`);
 }
@@ -73,7 +34,7 @@ async function fillForm(page: Page): Promise<void> {
 
 describe('the bench panel', () => {
   test('shows an empty state, then the plan of the selected order, and always the caution', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     expect(await page.textContent('#view')).toContain('Click a row on the sheet Orders');
     await page.click('#read');
     expect(await idle(page)).toBe('Done: Order 1007 read.');
@@ -93,32 +54,24 @@ describe('the bench panel', () => {
   test.each([300, 280])(
     'fits %i px without a sideways scroll, with targets of 44 px',
     async (width) => {
-      const { page } = await openBench({ width });
-      const checkFit = async () => {
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-          width,
-        );
-        const heights = await page
-          .locator('button, input[type="text"], input[type="time"], select, textarea, .choice')
-          .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
-        expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
-      };
+      const { page } = await openPanel({ width });
+      const controls = 'button, input[type="text"], input[type="time"], select, textarea, .choice';
       await page.click('#read');
       await idle(page);
-      await checkFit();
+      await expectFit(page, width, controls);
       await page.click('#log');
       await page.waitForSelector('#send');
-      await checkFit();
+      await expectFit(page, width, controls);
     },
   );
 
   test('shows the heat of the order on show, at its pour time', async () => {
-    const { page, calls } = await openBench();
+    const { page, verbs } = await openPanel();
     await page.click('#read');
     await idle(page);
     await page.click('#heat');
     expect(await idle(page)).toBe('Done: The heat of order 1007 is open.');
-    expect(calls.filter((verb) => verb === 'showHeat')).toHaveLength(1);
+    expect(verbs().filter((verb) => verb === 'showHeat')).toHaveLength(1);
     const dialog = book.shown.at(-1);
     const html = dialog?.kind === 'dialog' ? dialog.html : '';
     const encoded = /data-request="([^"]*)"/.exec(html)?.[1] ?? '';
@@ -126,7 +79,7 @@ describe('the bench panel', () => {
   });
 
   test('every control has a label, in every view', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await page.click('#read');
     await idle(page);
     const unnamed = () =>
@@ -142,7 +95,7 @@ describe('the bench panel', () => {
   });
 
   test('plans again at another pour time, and only then may a new sheet be printed', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await page.click('#read');
     await idle(page);
     expect(await page.isDisabled('#print')).toBe(true);
@@ -157,11 +110,11 @@ describe('the bench panel', () => {
   });
 
   test('works by keys alone: plan, form, entry', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
     await idle(page);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('read');
+    expect(await focusedId(page)).toBe('read');
     await tabTo(page, 'log');
     await page.keyboard.press('Enter');
     await page.waitForSelector('#send');
@@ -177,7 +130,7 @@ describe('the bench panel', () => {
   });
 
   test('shows every message at its field and keeps what was typed', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await openForm(page);
     await page.fill('#moldTop', '900');
     await page.fill('#poured', '12');
@@ -197,11 +150,11 @@ describe('the bench panel', () => {
   });
 
   test('an answer that is lost on the way costs nothing and logs once', async () => {
-    const failing: string[] = [];
-    const { page, calls } = await openBench({ failing });
+    const losing: string[] = [];
+    const { page, verbs } = await openPanel({ losing });
     await openForm(page);
     await fillForm(page);
-    failing.push('The connection was lost.');
+    losing.push('The connection was lost.');
     await page.click('#send');
     expect(await idle(page)).toBe(
       'Please mend: The connection was lost. Nothing you typed is lost: try again.',
@@ -214,16 +167,16 @@ describe('the bench panel', () => {
     await page.click('#send');
     await page.waitForSelector('#another');
     expect(await idle(page)).toContain('already, so nothing was written.');
-    expect(calls.filter((verb) => verb === 'logOutcome')).toHaveLength(2);
+    expect(verbs().filter((verb) => verb === 'logOutcome')).toHaveLength(2);
   });
 
   test('a double click sends once; another round starts with its run and initials', async () => {
-    const { page, calls } = await openBench();
+    const { page, verbs } = await openPanel();
     await openForm(page);
     await fillForm(page);
     await page.dblclick('#send');
     await page.waitForSelector('#another');
-    expect(calls.filter((verb) => verb === 'logOutcome')).toHaveLength(1);
+    expect(verbs().filter((verb) => verb === 'logOutcome')).toHaveLength(1);
     expect(await idle(page)).toMatch(/^Done: Run 1007-1 is written to row \d+ of Pour log\.$/);
     await page.click('#another');
     await page.waitForSelector('#send');
@@ -236,13 +189,7 @@ describe('the bench panel', () => {
 describe('the print dialog', () => {
   test('draws the run sheet that it was opened for, and prints nothing but that', async () => {
     await book.ask('printRunSheet', { order: '1009', runId: '1009-1' });
-    const dialog = book.shown.at(-1);
-    const file = join(dist, 'dialog.html');
-    writeFileSync(file, dialog?.kind === 'dialog' ? dialog.html : '');
-    const answering = (verb: string, payload: unknown) =>
-      book.ask(verb as 'runSheetDocumentFor', payload); // the dialog calls no other
-    const page = await openPanel(browser, file, answering, { width: 860, height: 640 });
-    onTestFinished(() => page.close());
+    const page = await openDialog();
     await page.waitForSelector('.run-sheet');
     expect(await page.textContent('#sheet')).toContain('1009-1');
     await page.evaluate(() => {

@@ -1,58 +1,11 @@
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
 import { HOSTILE } from '../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { bench, idle } from './bench.ts';
+import { expectFit, focusedId } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-interface Options {
-  readonly answers?: Readonly<Record<string, unknown>>;
-  readonly failing?: string[];
-  readonly width?: number;
-}
-
-/** The panel beside the demo book, *Quality* opened by keys; a verb may get another answer, or fail first. */
-async function openQuality(options: Options = {}): Promise<{ page: Page; status: string }> {
-  const { answers = {}, failing = [], width = 300 } = options;
-  const answering = async (verb: string, payload: unknown) => {
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload);
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  await page.focus('#quality');
-  await page.keyboard.press('Enter');
-  return { page, status: await idle(page) };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
-
-const focused = (page: Page) => page.evaluate(() => document.activeElement?.id);
+const { book, openBuilt, openPanel } = bench();
 
 const HEADINGS = '#view h2';
 
@@ -90,7 +43,7 @@ describe('qualityFor', () => {
 
 describe('the quality of the panel', () => {
   test('opens by keys with the heading in focus: week, signals, worst, weeks, charts in words', async () => {
-    const { page, status } = await openQuality();
+    const { page, status } = await openPanel({ open: 'quality' });
     expect(status).toBe('Done: Log read: 60 rounds.');
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
     expect(await page.locator(HEADINGS).allTextContents()).toEqual([
@@ -122,7 +75,7 @@ describe('the quality of the panel', () => {
   });
 
   test('the newest signal of a chart stands first', async () => {
-    const { page } = await openQuality();
+    const { page } = await openPanel({ open: 'quality' });
     const items = await page.locator('#view section.card ul li').allTextContents();
     const runs = items
       .filter((text) => text.startsWith('Bad pieces: R-'))
@@ -132,33 +85,33 @@ describe('the quality of the panel', () => {
   });
 
   test('by keys alone a mold, a pattern and runs are chosen, and the choice keeps the focus', async () => {
-    const { page } = await openQuality();
+    const { page } = await openPanel({ open: 'quality' });
     for (const id of ['look-mold', 'look-pattern', 'look-points']) {
       await page.keyboard.press('Tab');
-      expect(await focused(page)).toBe(id);
+      expect(await focusedId(page)).toBe(id);
     }
     await page.focus('#look-mold');
     await page.keyboard.press('ArrowDown');
     await expect.poll(() => page.inputValue('#look-mold')).toBe('Round stick 5 in');
     expect(await idle(page)).toBe('Done: Log read: 19 rounds.');
-    expect(await focused(page)).toBe('look-mold');
+    expect(await focusedId(page)).toBe('look-mold');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
     await page.keyboard.press('ArrowDown');
     await expect.poll(() => page.inputValue('#look-points')).toBe('runs');
     expect(await idle(page)).toBe('Done: Log read: 19 rounds.');
-    expect(await focused(page)).toBe('look-points');
+    expect(await focusedId(page)).toBe('look-points');
     expect(await page.inputValue('#look-mold')).toBe('Round stick 5 in');
     expect(await page.locator(HEADINGS).nth(4).textContent()).toBe('Bad pieces, Round stick 5 in');
     // what was asked for stays when the log is read again
     await page.focus('#readQuality');
     await page.keyboard.press('Enter');
     expect(await idle(page)).toBe('Done: Log read: 19 rounds.');
-    expect(await focused(page)).toBe('readQuality');
+    expect(await focusedId(page)).toBe('readQuality');
   });
 
   test('a mold and a pattern without a round in common say what is missing, and the worst stay', async () => {
-    const { page } = await openQuality();
+    const { page } = await openPanel({ open: 'quality' });
     await page.selectOption('#look-mold', 'Wedge tail 4.5 in');
     await idle(page);
     await page.selectOption('#look-pattern', 'Slate over pearl');
@@ -175,7 +128,7 @@ describe('the quality of the panel', () => {
   });
 
   test('an empty log says how to come by a yield, offers nothing to choose and nothing to print', async () => {
-    const { page, status } = await openQuality({ answers: { qualityFor: EMPTY } });
+    const { page, status } = await openPanel({ open: 'quality', answers: { qualityFor: EMPTY } });
     expect(status).toBe('Done: Log read: no round is logged yet.');
     expect(await page.textContent('#view .empty')).toBe(
       'No round is logged yet. After a run press Log what came out; a yield shows from the first round on, a control chart needs two.',
@@ -191,7 +144,7 @@ describe('the quality of the panel', () => {
     const interval = { low: 0.596, high: 0.982 };
     const weeks = [{ from: '2026-11-30', rounds: 1, poured: 10, good: 9, interval }];
     const one = { ...EMPTY, molds: ['Stick'], patterns: ['Line'], rounds: 1, weeks };
-    const { page, status } = await openQuality({ answers: { qualityFor: one } });
+    const { page, status } = await openPanel({ open: 'quality', answers: { qualityFor: one } });
     expect(status).toBe('Done: Log read: 1 round.');
     const words = (await page.textContent('#view')) ?? '';
     for (const part of [
@@ -218,7 +171,7 @@ describe('the quality of the panel', () => {
         },
       ],
     };
-    const { page } = await openQuality({ answers: { qualityFor: hostile } });
+    const { page } = await openPanel({ open: 'quality', answers: { qualityFor: hostile } });
     // an option without a value of its own would lose the blanks of its text
     expect(await page.locator('#look-mold option').last().getAttribute('value')).toBe(name);
     expect(await page.locator('#view ol strong').allTextContents()).toEqual([`Mold ${name}: `]);
@@ -230,7 +183,7 @@ describe('the quality of the panel', () => {
 
   test('a call that fails and one that is refused leave the charts and the choice on show', async () => {
     const failing: string[] = [];
-    const { page } = await openQuality({ failing });
+    const { page } = await openPanel({ open: 'quality', failing });
     await page.selectOption('#look-mold', 'Thin worm 6 in');
     await idle(page);
     const before = await page.locator(HEADINGS).allTextContents();
@@ -254,7 +207,7 @@ describe('the quality of the panel', () => {
   });
 
   test('Open to print asks for the page of what is on show', async () => {
-    const { page } = await openQuality();
+    const { page } = await openPanel({ open: 'quality' });
     await page.selectOption('#look-mold', 'Thin worm 6 in');
     await idle(page);
     await page.focus('#printQuality');
@@ -269,29 +222,14 @@ describe('the quality of the panel', () => {
   });
 
   test.each([300, 280])('fits %i px without a sideways scroll, targets of 44 px', async (width) => {
-    const { page } = await openQuality({ width });
-    const root = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(root).toBeLessThanOrEqual(width);
-    const heights = await page
-      .locator('button, select, summary')
-      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
-    expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    const { page } = await openPanel({ open: 'quality', width });
+    await expectFit(page, width, 'button, select, summary');
   });
 });
 
 /** The page to print, opened for a request, with its calls going to `answering`. */
-async function openPage(
-  request: unknown,
-  answering = async (verb: string, payload: unknown): Promise<unknown> =>
-    book.ask(verb as 'qualityFor', payload as object), // it calls no other
-): Promise<Page> {
-  const data = encodeURIComponent(JSON.stringify(request));
-  const extra = `<div id="request" hidden data-request="${data}"></div>`;
-  const page = await openPanel(browser, join(dist, 'Quality.html'), answering, {
-    width: 860,
-    extra,
-  });
-  onTestFinished(() => page.close());
+async function openPage(request: unknown, answering?: () => Promise<unknown>): Promise<Page> {
+  const page = await openBuilt('Quality.html', { width: 860, request }, answering);
   await page.waitForSelector('main:not([aria-busy])', { state: 'attached' }); // a refusal leaves it blank;
   return page;
 }

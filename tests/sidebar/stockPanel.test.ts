@@ -1,65 +1,14 @@
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { HOSTILE } from '../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { bench, idle } from './bench.ts';
+import { expectFit, pageCount } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
+/** Row 7 is order 1006. */
+const { book, openDialog, openPanel } = bench({ range: 'A7' });
 
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-/** The panel beside the demo book, row 7 (order 1006) selected; a verb may get another answer, or fail first. */
-async function openBench(
-  options: {
-    readonly answers?: Readonly<Record<string, unknown>>;
-    readonly failing?: string[];
-    readonly width?: number;
-  } = {},
-) {
-  const { answers = {}, failing = [], width = 300 } = options;
-  const calls: { readonly verb: string; readonly payload: unknown }[] = [];
-  const answering = async (verb: string, payload: unknown) => {
-    calls.push({ verb, payload });
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload, { range: 'A7' });
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  return { page, calls };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
-
-async function expectFit(page: Page, width: number): Promise<void> {
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-    width,
-  );
-  const heights = await page
-    .locator('button, input, summary')
-    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
-  expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+async function expectNamedFit(page: Page, width: number): Promise<void> {
+  await expectFit(page, width, 'button, input, summary');
   const unnamed = await page
     .locator('input')
     .evaluateAll(
@@ -82,9 +31,9 @@ const LOGGED = {
 };
 
 /** Logs a round and goes on to the material of its run. */
-async function openUse(options: Parameters<typeof openBench>[0] = {}) {
+async function openUse(options: Parameters<typeof openPanel>[0] = {}) {
   const answers = { logOutcome: LOGGED, ...options.answers };
-  const { page, calls } = await openBench({ ...options, answers });
+  const { page, calls } = await openPanel({ ...options, answers });
   await page.click('#read');
   await idle(page);
   await page.click('#log');
@@ -102,7 +51,7 @@ function card(page: Page, title: string) {
 
 describe('the stock view', () => {
   test('shows value, what to buy and why, what is on hand, each with its lots', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await page.click('#stock');
     expect(await idle(page)).toBe('Done: Stock read.');
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
@@ -131,15 +80,15 @@ describe('the stock view', () => {
   test.each([300, 280])(
     'fits %i px, with targets of 44 px and a label for every field',
     async (width) => {
-      const { page } = await openBench({ width });
+      const { page } = await openPanel({ width });
       await page.click('#stock');
       await idle(page);
-      await expectFit(page, width);
+      await expectNamedFit(page, width);
     },
   );
 
   test('finds a lot or an order, by keyboard, and says when there is none', async () => {
-    const { page } = await openBench();
+    const { page } = await openPanel();
     await page.click('#stock');
     await idle(page);
     await page.fill('#lotName', 'pm-2611');
@@ -178,7 +127,7 @@ describe('the stock view', () => {
       problemCount: 0,
       unposted: [],
     };
-    const { page } = await openBench({
+    const { page } = await openPanel({
       answers: { readStock: empty },
       failing: ['The connection was lost.'],
     });
@@ -227,7 +176,7 @@ describe('the stock view', () => {
       problemCount: 1,
       unposted: [{ order: text, run: text }],
     };
-    const { page } = await openBench({ answers: { readStock: stock } });
+    const { page } = await openPanel({ answers: { readStock: stock } });
     let alerts = 0;
     page.on('dialog', (dialog) => {
       alerts += 1;
@@ -256,7 +205,7 @@ describe('taking the material of a run out of stock', () => {
     expect(await white.locator('input').first().getAttribute('aria-label')).toBe(
       'Used (fl oz), White',
     );
-    await expectFit(page, 300);
+    await expectNamedFit(page, 300);
   });
 
   test('says at the field what is wrong, keeps what was typed, and sends it once mended', async () => {
@@ -334,7 +283,7 @@ describe('taking the material of a run out of stock', () => {
 
 describe('runs that were logged and not taken out', () => {
   test('are offered in the stock view, and lead to their material and back', async () => {
-    const { page } = await openBench({
+    const { page } = await openPanel({
       answers: {
         readStock: {
           kind: 'ok',
@@ -368,11 +317,7 @@ describe('runs that were logged and not taken out', () => {
 describe('the purchase list to print', () => {
   async function openList(answer: unknown): Promise<Page> {
     await book.ask('showPurchases', {});
-    const shown = book.shown.at(-1);
-    const file = join(dist, 'dialog.html');
-    writeFileSync(file, shown?.kind === 'dialog' ? shown.html : '');
-    const page = await openPanel(browser, file, async () => answer, { width: 860, height: 640 });
-    onTestFinished(() => page.close());
+    const page = await openDialog(async () => answer);
     await page.waitForSelector('#print:enabled');
     return page;
   }
@@ -390,7 +335,7 @@ describe('the purchase list to print', () => {
     ]);
     for (const format of ['Letter', 'A4'] as const) {
       const pdf = await page.pdf({ format, printBackground: true });
-      expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(1);
+      expect(pageCount(pdf)).toBe(1);
     }
   });
 

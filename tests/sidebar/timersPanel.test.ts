@@ -1,25 +1,9 @@
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
+import { bench, idle } from './bench.ts';
+import { focusedId } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
+const { book, openPanel } = bench({ range: 'A10' });
 
 /** Where the clock of the book stands [ms]. */
 const NOW = Date.UTC(2026, 11, 1, 20);
@@ -28,23 +12,13 @@ const ORDER = '1009';
 
 /** A panel whose computer shows the book's time, so many seconds later. */
 async function openAt(seconds: number): Promise<Page> {
-  const answering = async (verb: string, payload: unknown) => {
-    const result = await book.call(verb, payload, { range: 'A10' });
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { timers: 'asked' });
-  onTestFinished(() => page.close());
+  const { page } = await openPanel({ timers: 'asked' });
   await turnTo(page, seconds);
   return page;
 }
 
 async function turnTo(page: Page, seconds: number): Promise<void> {
   await page.clock.setFixedTime(NOW + seconds * 1000);
-}
-
-async function idle(page: Page): Promise<void> {
-  await page.waitForSelector('#view[aria-busy="false"]');
 }
 
 async function openTimers(page: Page): Promise<void> {
@@ -159,7 +133,7 @@ describe('timers of the panel', { timeout: 20_000 }, () => {
     await page.focus('#start-cup');
     await page.keyboard.press('Enter');
     await idle(page);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('start-cup');
+    expect(await focusedId(page)).toBe('start-cup');
     const stop = page.getByRole('button', { name: `Stop: ${ORDER}, Cup cooked, pouring begins` });
     await stop.focus();
     await page.keyboard.press('Enter');

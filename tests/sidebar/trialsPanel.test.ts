@@ -1,65 +1,14 @@
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
-import { openBrowser, openPanel } from './openPanel.ts';
+import { describe, expect, test } from 'vitest';
+import { bench, idle } from './bench.ts';
+import { card, expectFit } from './parts.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-let browser: Browser;
-
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-  browser = await openBrowser();
-}, 180_000);
-
-afterAll(async () => {
-  await browser.close();
-  await book.host.close();
-  remove();
-});
-
-/** The panel beside the demo book; a verb may get another answer, or fail first. */
-async function openTrials(
-  options: {
-    readonly answers?: Readonly<Record<string, unknown>>;
-    readonly failing?: string[];
-    readonly width?: number;
-  } = {},
-) {
-  const { answers = {}, failing = [], width = 300 } = options;
-  const calls: string[] = [];
-  const answering = async (verb: string, payload: unknown) => {
-    calls.push(verb);
-    const lost = failing.shift();
-    if (lost !== undefined) throw new Error(lost);
-    if (verb in answers) return answers[verb];
-    const result = await book.call(verb, payload, { range: 'A8' });
-    if (result.kind === 'failure') throw new Error(result.message);
-    return result.value;
-  };
-  const page = await openPanel(browser, join(dist, 'Sidebar.html'), answering, { width });
-  onTestFinished(() => page.close());
-  await page.click('#trials');
-  return { page, calls, status: await idle(page) };
-}
-
-async function idle(page: Page): Promise<string> {
-  await page.waitForSelector('#view[aria-busy="false"]');
-  return (await page.textContent('#status')) ?? '';
-}
-
-function card(page: Page, title: string) {
-  return page.locator('.card', { has: page.locator('h2', { hasText: title }) });
-}
+const { openPanel } = bench({ range: 'A8' });
 
 const NOTHING = { kind: 'ok', system: 'US', proposals: [], problems: [] };
 
 describe('the trials of the panel', () => {
   test('shows each figure in use beside what the trials give, with its picture', async () => {
-    const { page, status } = await openTrials();
+    const { page, status } = await openPanel({ open: 'trials' });
     expect(status).toBe('Done: Trials read.');
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
     expect(await page.locator('.card h2').allTextContents()).toEqual([
@@ -89,7 +38,7 @@ describe('the trials of the panel', () => {
   });
 
   test('puts a figure in use and goes back to the one before, by keys alone', async () => {
-    const { page, calls } = await openTrials();
+    const { page, verbs } = await openPanel({ open: 'trials' });
     await page.fill('#who', 'AK');
     await page.focus('#use0');
     expect(await page.getAttribute('#use0', 'aria-label')).toBe(
@@ -107,11 +56,11 @@ describe('the trials of the panel', () => {
     await page.keyboard.press('Enter');
     expect(await idle(page)).toBe('Done: Contact: Griddle A: the older figure is back.');
     expect(await page.locator('#use0').count()).toBe(1);
-    expect(calls).toEqual(['readTrials', 'adoptFigure', 'revertFigure']);
+    expect(verbs()).toEqual(['readTrials', 'adoptFigure', 'revertFigure']);
   });
 
   test('tells how to make a first trial, with its caution, where there is none', async () => {
-    const { page, status } = await openTrials({ answers: { readTrials: NOTHING } });
+    const { page, status } = await openPanel({ open: 'trials', answers: { readTrials: NOTHING } });
     expect(status).toBe('Done: Trials read: there are none yet.');
     const words = (await page.textContent('#view')) ?? '';
     for (const part of [
@@ -138,7 +87,7 @@ describe('the trials of the panel', () => {
     };
     const problem = { sheet: 'Heat trials', row: 3, heading: 'Mold', text: `mold "${hostile}"` };
     const answer = { ...NOTHING, proposals: [proposal], problems: [problem] };
-    const { page } = await openTrials({ answers: { readTrials: answer } });
+    const { page } = await openPanel({ open: 'trials', answers: { readTrials: answer } });
     const words = (await page.textContent('#view')) ?? '';
     for (const part of [
       `Contact: ${hostile}`,
@@ -154,7 +103,11 @@ describe('the trials of the panel', () => {
   test('a call that fails and one that is refused leave the cards as they were', async () => {
     const failing: string[] = [];
     const refused = { kind: 'refused', problems: [{ field: '', text: 'Plates is gone.' }] };
-    const { page } = await openTrials({ failing, answers: { adoptFigure: refused } });
+    const { page } = await openPanel({
+      open: 'trials',
+      failing,
+      answers: { adoptFigure: refused },
+    });
     failing.push('The connection was lost.');
     await page.click('#use0');
     expect(await idle(page)).toBe(
@@ -166,7 +119,7 @@ describe('the trials of the panel', () => {
   });
 
   test('the plan on show is planned again with the figures of now', async () => {
-    const { page, calls } = await openTrials();
+    const { page, verbs } = await openPanel({ open: 'trials' });
     await page.click('#plan');
     expect(await page.textContent('#view')).toContain('Click a row on the sheet Orders');
     await page.click('#read');
@@ -175,17 +128,11 @@ describe('the trials of the panel', () => {
     await idle(page);
     await page.click('#plan');
     expect(await idle(page)).toBe('Done: Order 1007 planned again.');
-    expect(calls.filter((verb) => verb === 'planSelectedOrder')).toHaveLength(2);
+    expect(verbs().filter((verb) => verb === 'planSelectedOrder')).toHaveLength(2);
   });
 
   test.each([300, 280])('fits %i px without a sideways scroll, targets of 44 px', async (width) => {
-    const { page } = await openTrials({ width });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-      width,
-    );
-    const heights = await page
-      .locator('button, input')
-      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
-    expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    const { page } = await openPanel({ open: 'trials', width });
+    await expectFit(page, width, 'button, input');
   });
 });
