@@ -1,6 +1,7 @@
 import type { LotTrace } from '../money/stock/lotTrace.ts';
 import type { RunUse } from '../money/stock/runUse.ts';
 import type { StockSummary } from '../money/stock/stockSummary.ts';
+import type { PurchasesDocument } from '../paper/purchases/purchasesElements.ts';
 
 export interface RunOfOrder {
   readonly order: string;
@@ -49,12 +50,8 @@ interface PurchasesShown {
 }
 
 /** The purchase list as its dialog draws it. */
-export interface PurchasesAnswer
-  extends Pick<StockSummary, 'currency' | 'purchases' | 'uncounted' | 'assumptions'> {
+interface PurchasesAnswer extends PurchasesDocument {
   readonly kind: 'ok';
-  readonly shopName: string;
-  /** `yyyy-mm-dd` */
-  readonly date: string;
 }
 
 type Nothing = Readonly<Record<string, never>>;

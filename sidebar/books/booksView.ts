@@ -1,9 +1,9 @@
 import type { BooksSummary } from '../../shared/money/books/booksSummary.ts';
 import { EXPORTS } from '../../shared/money/books/exportTable.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { list } from '../page/list.ts';
-import { sentence } from '../page/sentence.ts';
 import { mendPart, missingItem } from '../panel/mendPart.ts';
 import type { Store } from '../panel/store.ts';
 import type { ViewOf } from '../panel/view.ts';

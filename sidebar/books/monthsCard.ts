@@ -4,11 +4,11 @@ import type { CostBasis, MoneySums } from '../../shared/money/books/booksTypes.t
 import { closingChangeText } from '../../shared/money/books/closingChangeText.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { figuresTable } from '../page/figuresTable.ts';
 import { folded } from '../page/folded.ts';
-import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { whoField } from '../panel/whoField.ts';
 import { workButton } from '../panel/workButton.ts';

@@ -2,9 +2,9 @@ import type { RoundCauses } from '../../shared/outcomes/causes/roundCauses.ts';
 import type { RunCause } from '../../shared/outcomes/causes/runCauses.ts';
 import { NOT_BY_HEAT, unreadText } from '../../shared/outcomes/causes/unreadText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { list } from '../page/list.ts';
-import { sentence } from '../page/sentence.ts';
 
 /** What went wrong in a round: likely causes with their evidence and cure, then what heat does not explain. */
 export function causeParts(round: RoundCauses): readonly HTMLElement[] {

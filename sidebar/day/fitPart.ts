@@ -13,9 +13,9 @@ import {
 import type { DayEntry } from '../../shared/day/planning/dayTimetable.ts';
 import { type DayFrame, dayClockText, dayOf, dayText } from '../../shared/words/momentText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { list } from '../page/list.ts';
-import { sentence } from '../page/sentence.ts';
 
 type Day = DayAnswer | ReplanAnswer;
 

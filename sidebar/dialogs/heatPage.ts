@@ -2,9 +2,9 @@ import type { HeatPictures } from '../../shared/commands/commandTypes.ts';
 import { READING_ADVICE } from '../../shared/paper/runSheet/sections/plateSection.ts';
 import { drawPicture } from '../../shared/pictures/drawPicture.ts';
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
-import { sentence } from '../page/sentence.ts';
 import { openDialog } from './openDialog.ts';
 
 openDialog('heatPicturesFor', (answer) => {

@@ -1,6 +1,6 @@
 import type { AnswerOf, CommandName, PayloadOf } from '../../shared/commands/commandTypes.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { call } from '../page/call.ts';
-import { sentence } from '../page/sentence.ts';
 
 type Good<Name extends CommandName> = Extract<AnswerOf<Name>, { readonly kind: 'ok' }>;
 

@@ -9,9 +9,9 @@ import {
   POUR_KEYS,
 } from '../../shared/log/formColumn.ts';
 import { UNITS } from '../../shared/units/units.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { labeled } from '../page/labeled.ts';
-import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import type { LogView } from '../panel/view.ts';
 import { typeInto } from './openLog.ts';

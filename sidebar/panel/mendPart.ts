@@ -1,6 +1,6 @@
 import type { Missing } from '../../shared/book/missingCells.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
-import { sentence } from '../page/sentence.ts';
 
 /** Most rows to mend that are listed at once. */
 const MOST = 12;

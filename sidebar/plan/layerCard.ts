@@ -10,11 +10,11 @@ import {
   temperatureText,
   volumeText,
 } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { temperatureBandText, timeBandText } from '../../shared/words/timeBandText.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { type Fact, facts } from '../page/facts.ts';
-import { sentence } from '../page/sentence.ts';
 
 /** One layer: its cups and what goes into each, its mark, and when it may follow the one below. */
 export function layerCard(layer: LayerPlan, plan: OrderPlan): HTMLElement {

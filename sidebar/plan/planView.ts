@@ -1,6 +1,7 @@
 import { piecesEvidenceText } from '../../shared/plan/piecesEvidenceText.ts';
 import type { OrderPlan, Warning } from '../../shared/plan/planTypes.ts';
 import { countText, shareText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { openBooks } from '../books/openBooks.ts';
 import { openCauses } from '../causes/openCauses.ts';
 import { openDay } from '../day/openDay.ts';
@@ -8,7 +9,6 @@ import { openLog } from '../log/openLog.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { labeled } from '../page/labeled.ts';
-import { sentence } from '../page/sentence.ts';
 import type { OrderOnShow } from '../panel/pageState.ts';
 import type { Store } from '../panel/store.ts';
 import { isBusy, workButton } from '../panel/workButton.ts';

@@ -2,10 +2,10 @@ import { heatUpLine, READING_ADVICE } from '../../shared/paper/runSheet/sections
 import type { OrderPlan } from '../../shared/plan/planTypes.ts';
 import { plateOnText } from '../../shared/plan/plateOnText.ts';
 import { temperatureText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
-import { sentence } from '../page/sentence.ts';
 
 /** Dial, clock and the reading that starts the run, with the advice that goes with them. */
 export function plateCard(plan: OrderPlan): HTMLElement {

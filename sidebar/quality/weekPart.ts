@@ -6,8 +6,8 @@ import {
   worstTexts,
 } from '../../shared/outcomes/quality/weekTexts.ts';
 import { percentText } from '../../shared/words/percentText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
-import { sentence } from '../page/sentence.ts';
 
 /** Parts that the panel and the printed page share; a signal is listed with the newest first. */
 export function weekPart(quality: QualitySummary): readonly HTMLElement[] {

@@ -6,10 +6,10 @@ import type { QuotePrices } from '../../shared/money/quote/quotePrices.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { unbrokenShareText } from '../../shared/words/percentText.ts';
 import { shareText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { moneyTable } from '../page/moneyTable.ts';
-import { sentence } from '../page/sentence.ts';
 import type { QuoteView } from '../panel/view.ts';
 import { isAskable, pricedNow } from './pricedNow.ts';
 

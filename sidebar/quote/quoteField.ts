@@ -1,9 +1,9 @@
 import { ORDERS } from '../../shared/book/tables/orders.ts';
 import { LONGEST_FIELD, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { labeled } from '../page/labeled.ts';
 import { type Options, selectOf } from '../page/selectOf.ts';
-import { sentence } from '../page/sentence.ts';
 import type { QuoteView } from '../panel/view.ts';
 
 /** What a field of the quote looks like. */

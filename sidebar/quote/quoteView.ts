@@ -1,9 +1,9 @@
 import { AIM_KINDS, type QuoteKey } from '../../shared/money/quote/quoteFieldTypes.ts';
 import { readPricing } from '../../shared/money/quote/readPricing.ts';
 import { turnedAim } from '../../shared/money/quote/turnedAim.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
-import { sentence } from '../page/sentence.ts';
 import { missingItem } from '../panel/mendPart.ts';
 import { type Store, shown } from '../panel/store.ts';
 import { type QuoteView, withProblems } from '../panel/view.ts';

@@ -7,11 +7,11 @@ import { formatPlain } from '../../shared/units/formatPlain.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { unbrokenShareText } from '../../shared/words/percentText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { el } from '../page/el.ts';
 import { folded } from '../page/folded.ts';
 import { list } from '../page/list.ts';
 import { moneyTable } from '../page/moneyTable.ts';
-import { sentence } from '../page/sentence.ts';
 import type { QuoteView } from '../panel/view.ts';
 import { pricedNow } from './pricedNow.ts';
 

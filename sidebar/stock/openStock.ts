@@ -4,7 +4,7 @@ import type { UseReason } from '../../shared/money/stock/runUse.ts';
 import type { LoggedRun } from '../../shared/money/stock/unpostedRuns.ts';
 import { formatPlain } from '../../shared/units/formatPlain.ts';
 import { countText } from '../../shared/words/quantityText.ts';
-import { sentence } from '../page/sentence.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { lastView } from '../panel/pageState.ts';
 import { type Store, shown } from '../panel/store.ts';
 import { done, work } from '../panel/work.ts';

@@ -1,19 +1,19 @@
+import { lotText, packAmountText, packRateText } from '../../shared/money/packAmountText.ts';
 import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
 import type { StockLine, StockSummary } from '../../shared/money/stock/stockSummary.ts';
+import { purchaseReasonText } from '../../shared/paper/purchases/purchaseReasonText.ts';
 import { moneyText } from '../../shared/words/moneyText.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { list } from '../page/list.ts';
-import { sentence } from '../page/sentence.ts';
 import { mendPart, missingItem } from '../panel/mendPart.ts';
 import type { Store } from '../panel/store.ts';
 import type { StockView } from '../panel/view.ts';
 import { workButton } from '../panel/workButton.ts';
 import { returnToPlan } from '../plan/readSelected.ts';
 import { openPurchases, openStock, openUse } from './openStock.ts';
-import { lotText, packAmountText, packRateText } from './packAmountText.ts';
-import { purchaseReasonText } from './purchaseReasonText.ts';
 import { traceCard } from './traceCard.ts';
 
 /** What is on hand with its value and lots, what to mend, what to buy, and where a lot went. */

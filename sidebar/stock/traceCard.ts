@@ -1,4 +1,5 @@
 import type { TraceAnswer } from '../../shared/commands/stockCommands.ts';
+import { lotText, packAmountText } from '../../shared/money/packAmountText.ts';
 import type { TraceLine } from '../../shared/money/stock/lotTrace.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
@@ -8,7 +9,6 @@ import type { Store } from '../panel/store.ts';
 import type { StockView } from '../panel/view.ts';
 import { isBusy, workButton } from '../panel/workButton.ts';
 import { findLot, typeLot } from './openStock.ts';
-import { lotText, packAmountText } from './packAmountText.ts';
 
 /** Most moves that are listed at once. */
 const MOST_LINES = 100;

@@ -1,16 +1,16 @@
+import { lotText, packAmountText } from '../../shared/money/packAmountText.ts';
 import { amountField } from '../../shared/money/stock/recordsOfUse.ts';
 import type { UseLine, UseReason } from '../../shared/money/stock/runUse.ts';
 import { countText } from '../../shared/words/quantityText.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { el } from '../page/el.ts';
 import { labeled } from '../page/labeled.ts';
-import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import type { UseView } from '../panel/view.ts';
 import { isBusy, workButton } from '../panel/workButton.ts';
 import { returnToPlan } from '../plan/readSelected.ts';
 import { openStock, sendUse, typeAmount } from './openStock.ts';
-import { lotText, packAmountText } from './packAmountText.ts';
 
 /** What a run takes out of stock, to be weighed against the bench and written. */
 export function usedView(view: UseView, store: Store): HTMLElement {

@@ -11,11 +11,11 @@ import {
   verdictTexts,
 } from '../../shared/trials/proposalTitle.ts';
 import type { UnitSystem } from '../../shared/units/measures.ts';
+import { sentence } from '../../shared/words/sentence.ts';
 import { card } from '../page/card.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { el } from '../page/el.ts';
 import { facts } from '../page/facts.ts';
-import { sentence } from '../page/sentence.ts';
 import type { Store } from '../panel/store.ts';
 import { workButton } from '../panel/workButton.ts';
 import { goBack, useFigure } from './openTrials.ts';

@@ -6,7 +6,10 @@ import { buildPage, holdsTemplate } from '../../scripts/build/buildPage.ts';
 
 test('a page keeps what stands in a template literal and looks like a comment, and has no such literal', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'poursmith-page-'));
-  writeFileSync(join(folder, 'page.ts'), 'document.title = `see //${document.URL} /* here */`;');
+  writeFileSync(
+    join(folder, 'page.ts'),
+    ['document.title = `see //', '{document.URL} /* here */`;'].join('$'),
+  );
   writeFileSync(join(folder, 'Page.html'), '<body><script src="page.ts"></script></body>');
   await buildPage(join(folder, 'Page.html'), join(folder, 'Built.html'));
   const built = readFileSync(join(folder, 'Built.html'), 'utf8');

@@ -1,4 +1,5 @@
-import type { ElementTag, PlainElement } from '../../elements/plainElement.ts';
+import { element } from '../../elements/element.ts';
+import type { PlainElement } from '../../elements/plainElement.ts';
 import type { QuoteDocument, QuoteFact } from '../../money/quote/quoteDocument.ts';
 
 /** The quote as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
@@ -84,12 +85,4 @@ function section(name: string, heading: string, children: readonly PlainElement[
 
 function rowHead(text: string): PlainElement {
   return { tag: 'th', attributes: { scope: 'row' }, children: [text] };
-}
-
-function element(
-  tag: ElementTag,
-  className: string,
-  children: readonly (PlainElement | string)[],
-): PlainElement {
-  return { tag, attributes: className === '' ? {} : { class: className }, children };
 }

@@ -1,4 +1,5 @@
-import type { ElementTag, PlainElement } from '../../elements/plainElement.ts';
+import { element } from '../../elements/element.ts';
+import type { PlainElement } from '../../elements/plainElement.ts';
 import { drawPicture } from '../../pictures/drawPicture.ts';
 import { pictureText } from '../../pictures/pictureText.ts';
 import type {
@@ -134,12 +135,4 @@ function cellElement(cell: SheetCell): PlainElement {
 
 function box(label: string): PlainElement {
   return { tag: 'span', attributes: { class: 'box', 'aria-label': label }, children: [] };
-}
-
-function element(
-  tag: ElementTag,
-  className: string,
-  children: readonly (PlainElement | string)[],
-): PlainElement {
-  return { tag, attributes: className === '' ? {} : { class: className }, children };
 }

@@ -1,5 +1,6 @@
 import type { YieldAgainstTop } from '../../outcomes/quality/yieldPicture.ts';
-import { countText, shareText, temperatureText } from '../../words/quantityText.ts';
+import { percentText } from '../../words/percentText.ts';
+import { countText, temperatureText } from '../../words/quantityText.ts';
 
 /** The yield picture in words, from the same numbers. */
 export function yieldCurveText(picture: YieldAgainstTop): string {
@@ -8,7 +9,7 @@ export function yieldCurveText(picture: YieldAgainstTop): string {
     one === undefined
       ? []
       : [
-          `${sayPercent(one.rate)} good at ${temperatureText(one.moldTop, system)} (${sayPercent(one.low)} to ${sayPercent(one.high)})`,
+          `${percentText(one.rate)} good at ${temperatureText(one.moldTop, system)} (${percentText(one.low)} to ${percentText(one.high)})`,
         ],
   );
   const pieces = rounds.reduce((sum, { poured }) => sum + poured, 0);
@@ -18,8 +19,4 @@ export function yieldCurveText(picture: YieldAgainstTop): string {
     ...says,
     `Water boils at ${temperatureText(boilingPoint, system)} here.`,
   ].join(' ');
-}
-
-function sayPercent(share: number): string {
-  return shareText(Math.round(share * 100) / 100);
 }

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseClock } from '../../../shared/book/reading/parseClock.ts';
+import { sentence } from '../../../shared/words/sentence.ts';
 import { clockField } from '../../../sidebar/page/clockField.ts';
-import { sentence } from '../../../sidebar/page/sentence.ts';
 
 test('clockField writes what the workbook reads back as the same minute', () => {
   fc.assert(

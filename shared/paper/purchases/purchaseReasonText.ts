@@ -1,5 +1,5 @@
-import type { PurchaseLine } from '../../shared/money/stock/purchaseList.ts';
-import { packAmountText } from './packAmountText.ts';
+import { packAmountText } from '../../money/packAmountText.ts';
+import type { PurchaseLine } from '../../money/stock/purchaseList.ts';
 
 /** Why a material is on the purchase list. */
 export function purchaseReasonText({

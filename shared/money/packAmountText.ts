@@ -1,6 +1,6 @@
-import type { CurrencyCode } from '../../shared/book/currencies.ts';
-import type { PackUnit } from '../../shared/money/packAmount.ts';
-import { formatPlain } from '../../shared/units/formatPlain.ts';
+import type { CurrencyCode } from '../book/currencies.ts';
+import { formatPlain } from '../units/formatPlain.ts';
+import type { PackUnit } from './packAmount.ts';
 
 /** An amount of a material for the eye, to four digits: `3.25 gal`, `468 pieces`. */
 export function packAmountText(amount: number, unit: PackUnit | undefined): string {
