@@ -198,7 +198,7 @@ describe('piecesToPour', () => {
           const result = piecesToPour(goal, belief, confidence);
           const more = piecesToPour(goal + 1, belief, confidence);
           const surer = piecesToPour(goal, belief, (confidence + 1) / 2);
-          if (result.kind !== 'pieces') return;
+          fc.pre(result.kind === 'pieces');
           expect(chanceOfEnough(goal, result.pieces, belief)).toBeNear(result.attained, {
             relative: 1e-9,
           });

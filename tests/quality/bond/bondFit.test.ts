@@ -94,7 +94,26 @@ describe('bondFit', () => {
     fc.assert(
       fc.property(any, (all) => {
         const fit = bondFit(all as readonly TornJoint[]); // the three tears were just listed
-        if (fit.kind !== 'fitted') return;
+        expect(JSON.stringify(fit)).not.toMatch(/null|NaN/);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test('any joints that mostly hold where they are hot have a threshold between its limits', () => {
+    const sorted = fc.array(
+      fc.tuple(fc.integer({ min: 108, max: 124 }), fc.integer({ min: 0, max: 99 })).map(
+        ([contactTemperature, luck]): TornJoint => ({
+          contactTemperature,
+          tear: contactTemperature - 116 + (luck - 49) / 8 > 0 ? 'tears through' : 'peels clean',
+        }),
+      ),
+      { minLength: 20, maxLength: 40 },
+    );
+    fc.assert(
+      fc.property(sorted, (all) => {
+        const fit = bondFit(all);
+        fc.pre(fit.kind === 'fitted');
         const { value, low, high } = fit.threshold;
         for (const one of [value, low, high]) expect(Number.isFinite(one)).toBe(true);
         expect(low <= value && value <= high).toBe(true);
