@@ -114,6 +114,18 @@ describe('the stock view', () => {
     expect(await page.getAttribute('#lotName', 'aria-invalid')).toBe('true');
   });
 
+  test('keeps the lot that was looked for while another view is on show', async () => {
+    const { page } = await openPanel({ open: 'stock' });
+    await page.fill('#lotName', 'pm-2611');
+    await page.click('#findLot');
+    await idle(page);
+    await page.click('#plan');
+    await page.click('#stock');
+    await idle(page);
+    expect(await page.inputValue('#lotName')).toBe('pm-2611');
+    expect(await card(page, 'Where did a lot go?').locator('li').count()).toBe(2);
+  });
+
   test('has words for an empty stock, for a lost connection, and while it waits', async () => {
     const empty = {
       kind: 'ok',
