@@ -2,6 +2,7 @@ import { headingOf } from '../../shared/book/reading/headingOf.ts';
 import { SHOP_HEADINGS } from '../../shared/book/settings/settings.ts';
 import { TABLES, type TableKey } from '../../shared/book/tables.ts';
 import { demoRows } from '../../templates/demoShop/demoShop.ts';
+import { formatDate } from '../../workbench/host/parseDate.ts';
 
 type Cell = string | number | boolean;
 export type Values = Readonly<Record<string, Cell | null | undefined>>;
@@ -38,6 +39,9 @@ export function platformOf(cells: ReadonlyMap<string, Cells>) {
   };
   return {
     SpreadsheetApp: { getActiveSpreadsheet: () => workbook },
-    Utilities: { formatDate: () => '2026-12-01' },
+    Utilities: {
+      formatDate: (date: Date, zone: string, pattern: string) =>
+        formatDate(date.getTime(), zone, pattern),
+    },
   };
 }

@@ -6,9 +6,10 @@ import type { CommandName } from '../../shared/commands/commandTypes.ts';
 import { decideCommand, type PlacedDecision } from '../../shared/commands/decideCommand.ts';
 import { readPayload } from '../../shared/commands/readPayload.ts';
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
+import { plainDates } from '../platform/plainDates.ts';
 import { requestDialog } from '../platform/requestDialog.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
-import { findSheet, readCells, workbook } from '../platform/workbook.ts';
+import { findSheet, readCells, spreadsheetZone, workbook } from '../platform/workbook.ts';
 import { commandContext } from './commandContext.ts';
 import { write } from './write.ts';
 
@@ -48,8 +49,9 @@ function carryOut(command: Command, asked: object): PlacedDecision | Refused {
 /** The cells of a command's sheets, one read each; one that reads no table reads nothing. */
 function readTables({ tables }: Command): (key: keyof typeof TABLES | 'shop') => BookCells['shop'] {
   const cells = new Map<string, BookCells['shop']>();
-  if (tables.length > 0) cells.set('shop', readCells('Shop'));
-  for (const key of tables) cells.set(key, readCells(TABLES[key].sheet));
+  const dateText = plainDates(spreadsheetZone);
+  if (tables.length > 0) cells.set('shop', readCells('Shop', dateText));
+  for (const key of tables) cells.set(key, readCells(TABLES[key].sheet, dateText));
   return (key) => cells.get(key) ?? [];
 }
 

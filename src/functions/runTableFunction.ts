@@ -2,7 +2,8 @@ import { isErrorCell } from '../../shared/book/reading/isErrorCell.ts';
 import { InputError } from '../../shared/errors/InputError.ts';
 import { fieldOf } from '../../shared/functions/fieldOf.ts';
 import type { TableFunction } from '../../shared/functions/sheetFunctionTypes.ts';
-import { workbook } from '../platform/workbook.ts';
+import { plainDates } from '../platform/plainDates.ts';
+import { spreadsheetZone } from '../platform/workbook.ts';
 import { type Cell, type CellArgument, isBlankArgument, isDate, isRange } from './cellArgument.ts';
 import { coerceArgument, readSystem } from './coerceArgument.ts';
 
@@ -12,7 +13,7 @@ export function runTableFunction(
   args: readonly CellArgument[],
 ): readonly (readonly (string | number)[])[] {
   const keys = Object.keys(declared.params);
-  const dayOf = declared.readsDays ? dayInWorkbook() : dayOfInstant;
+  const dateText = declared.readsDays ? plainDates(spreadsheetZone) : roughDates();
   const ranges: Record<string, readonly (readonly (string | number | boolean)[])[]> = {};
   const choices: Record<string, string> = {};
   keys.forEach((key, index) => {
@@ -37,7 +38,7 @@ export function runTableFunction(
         },
         value,
       });
-    ranges[key] = value.map((row) => row.map((cell) => plain(cell, dayOf)));
+    ranges[key] = value.map((row) => row.map((cell) => plain(cell, dateText)));
   });
   return declared.compute(ranges, choices, readSystem(args[keys.length]));
 }
@@ -53,30 +54,23 @@ function textArgument(value: CellArgument, field: string): string {
   throw new InputError({ field, rule: { kind: 'form', wanted: 'text in one cell' }, value: got });
 }
 
-type DayOf = (date: Date) => string;
+type DateText = (date: Date) => string;
 
-/** Blank as "", a date as its day. */
-function plain(cell: Cell, dayOf: DayOf): string | number | boolean {
+/** Blank as "", a date as its day or, where it is a time alone, as that. */
+function plain(cell: Cell, dateText: DateText): string | number | boolean {
   if (cell === null || cell === undefined) return '';
-  return isDate(cell) ? dayOf(cell) : cell;
+  return isDate(cell) ? dateText(cell) : cell;
 }
 
-/** The day in universal time: enough for a plan made in a cell, which reads no day, only whether one is there. */
-function dayOfInstant(date: Date): string {
-  return date.toISOString().slice(0, 10);
-}
+/** A time alone counts from the last days of 1899. */
+const FIRST_DAY = Date.UTC(1900, 0, 1);
 
-/** The day in the workbook's own zone. The platform is asked once for each day, not for each cell. */
-function dayInWorkbook(): DayOf {
-  const days = new Map<number, string>();
-  let zone: string | undefined;
-  return (date) => {
-    const instant = Number(date);
-    const known = days.get(instant);
-    if (known !== undefined) return known;
-    zone ??= workbook().getSpreadsheetTimeZone();
-    const day = Utilities.formatDate(new Date(instant), zone, 'yyyy-MM-dd');
-    days.set(instant, day);
-    return day;
-  };
+/**
+ * Days in universal time: enough for a plan made in a cell, which reads no day, only whether one is there. A time alone is read in the
+ * workbook's zone.
+ */
+function roughDates(): DateText {
+  const exact = plainDates(spreadsheetZone);
+  return (date) =>
+    Number(date) < FIRST_DAY ? exact(date) : new Date(Number(date)).toISOString().slice(0, 10);
 }
