@@ -42,8 +42,9 @@ function writeLines(found: ChecklistSheet, rows: readonly ChecklistRow[], frame:
     isOver: from !== undefined && from < 0,
   }));
   const { inPlace, removed, added } = checklistChange(present, rows);
-  for (const line of removed) sheet.deleteRow(line + 2);
-  if (added.length > 0) growTo(found, inPlace.length, added.length, frame);
+  // Lines are added first: the platform refuses to delete the last row that is not frozen.
+  if (added.length > 0) growTo(found, lines.length, added.length, frame);
+  for (const { first, count } of runsFromBelow(removed)) sheet.deleteRows(first + 2, count);
   const all = [...inPlace, ...added];
   if (all.length === 0) return;
   writePlanned(found, all, { rows, frame });
@@ -56,6 +57,19 @@ function writeLines(found: ChecklistSheet, rows: readonly ChecklistRow[], frame:
       sheet.getRange(2, columns[key], all.length, 1),
       `Checklist: ${CHECKLIST_COLUMNS[key].heading} comes from the plan`,
     );
+}
+
+/** Lines side by side as one run each, the lowest first, so that those above keep their places. */
+function runsFromBelow(lines: readonly number[]): readonly { first: number; count: number }[] {
+  const runs: { first: number; count: number }[] = [];
+  for (const line of [...lines].sort((one, other) => other - one)) {
+    const run = runs[runs.length - 1];
+    if (run && run.first === line + 1) {
+      run.first = line;
+      run.count += 1;
+    } else runs.push({ first: line, count: 1 });
+  }
+  return runs;
 }
 
 /** Blank lines behind those that are there, dressed, each with its box. */

@@ -10,12 +10,12 @@ export function keepDay(day: FollowedDay): void {
   const text = asciiJson(day);
   const store = PropertiesService.getDocumentProperties();
   const parts = Math.ceil(text.length / PART);
-  // A run that ends in between leaves no plan rather than halves of two.
-  store.setProperty(KEY, '0');
+  const kept: Record<string, string> = { [KEY]: String(parts) };
   for (let part = 0; part < parts; part += 1)
-    store.setProperty(`${KEY} ${part}`, text.slice(part * PART, (part + 1) * PART));
+    kept[`${KEY} ${part}`] = text.slice(part * PART, (part + 1) * PART);
+  // In one go: a run that ends in between leaves the old plan or the new one, never halves of two.
+  store.setProperties(kept);
   for (const key of store.getKeys()) if (partOf(key) >= parts) store.deleteProperty(key);
-  store.setProperty(KEY, String(parts));
 }
 
 function partOf(key: string): number {

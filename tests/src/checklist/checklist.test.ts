@@ -230,6 +230,22 @@ describe('the checklist after a late morning', { timeout: 30_000 }, () => {
   });
 });
 
+describe('the next pour day', { timeout: 30_000 }, () => {
+  test('takes the sheet over, though not one line of the last one stays', async () => {
+    expect(lines().length).toBeGreaterThan(20);
+    clock = new Date('2026-12-08T14:00:00Z');
+    const next = { orders: '1010', firstDay: '2026-12-08', days: '5' };
+    const answer = await book.ask('writeChecklist', next);
+    expect(answer).toMatchObject({ kind: 'ok' });
+    await book.host.settled();
+    const written = lines();
+    expect(answer.kind === 'ok' && answer.lines).toBe(written.length);
+    expect(written.filter(({ id }) => id.includes('1009'))).toEqual([]);
+    expect(written.map(({ place }) => Number(place))).toEqual(written.map((_, at) => at + 1));
+    clock = new Date('2026-12-01T14:00:00Z');
+  });
+});
+
 describe('what the checklist leaves alone', { timeout: 30_000 }, () => {
   test('names that look like formulas stay text', async () => {
     book.host.type('People', 'A2', '\'=HYPERLINK("http://x","y")');

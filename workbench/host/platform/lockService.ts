@@ -54,10 +54,17 @@ function storeOf(session: Session, store: string): Readonly<Record<string, strin
 }
 
 function setProperty(session: Session, store: string, args: readonly unknown[]) {
-  const [key, value] = [text(args, 0), text(args, 1)];
-  if (value.length > PROPERTY_LIMIT) throw new Error('Argument too large: value');
+  return keep(session, store, { [text(args, 0)]: text(args, 1) });
+}
+
+/** All of them or, past a limit, none. */
+function keep(session: Session, store: string, values: Readonly<Record<string, string>>) {
   const { properties } = session.platform.extras();
-  const changed = { ...properties, [`${store}:${key}`]: value };
+  const changed = { ...properties };
+  for (const [key, value] of Object.entries(values)) {
+    if (value.length > PROPERTY_LIMIT) throw new Error('Argument too large: value');
+    changed[`${store}:${key}`] = value;
+  }
   if (JSON.stringify(changed).length > STORE_LIMIT) {
     throw new Error(
       'You have exceeded the property storage quota. Please remove some properties and try again.',
@@ -72,6 +79,13 @@ export const PROPERTIES: Methods<GoogleAppsScript.Properties.Properties, string>
   getProperties: answer(storeOf),
   getKeys: answer((session, ref) => Object.keys(storeOf(session, ref))),
   setProperty: write(setProperty),
+  setProperties: write((session, ref, args) => {
+    const [values, others] = args;
+    if (typeof values !== 'object' || values === null || (others !== undefined && others !== null))
+      throw mismatch(args);
+    const entries = Object.entries(values).map(([key, value]) => [key, String(value)]);
+    return keep(session, ref, Object.fromEntries(entries));
+  }),
   deleteProperty: write((session, ref, args) => {
     const { [`${ref}:${text(args, 0)}`]: _gone, ...properties } =
       session.platform.extras().properties;

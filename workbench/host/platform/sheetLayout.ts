@@ -28,6 +28,11 @@ function remove(kind: Kind) {
     const size = sheetSize(sheetOf(session, ref))[kind];
     if (first < 1 || first + count - 1 > size) throw new Error(`Those ${kind} are out of bounds.`);
     if (count === size) throw new Error(`You can't delete all the ${kind} on the sheet.`);
+    const { xSplit, ySplit } = sheetOf(session, ref).getConfig().freeze;
+    const still = kind === 'rows' ? ySplit : xSplit;
+    const lost = Math.max(0, first + count - 1 - Math.max(still, first - 1));
+    if (lost >= size - still)
+      throw new Error(`Sorry, it is not possible to delete all non-frozen ${kind}.`);
     changeLayout(
       session.platform.engine,
       ref.sheet,
