@@ -1,5 +1,9 @@
+import { readTable } from '../../shared/book/reading/readTable.ts';
+import { TABLES } from '../../shared/book/tables.ts';
 import { CHECKLIST } from '../../shared/day/checklist/checklistColumns.ts';
+import { tickedBy } from '../../shared/day/checklist/tickedBy.ts';
 import { withDocumentLock } from '../platform/withDocumentLock.ts';
+import { readCells } from '../platform/workbook.ts';
 import { findChecklist } from './checklistSheet.ts';
 import { stampTicks } from './stampTicks.ts';
 
@@ -17,10 +21,24 @@ export function onEdit(event: Edited | undefined): void {
   const { done } = found.columns;
   const isTick = range.getColumn() <= done && range.getLastColumn() >= done;
   const edited = isTick ? { first: range.getRow() - 2, last: range.getLastRow() - 2 } : undefined;
-  withDocumentLock(() => stampTicks(found, { edited, who: emailOf(event) }));
+  withDocumentLock(() => stampTicks(found, { edited, who: () => personOf(emailOf(event)) }));
 }
 
-/** "" where the platform does not tell: outside one's own organization it never does. */
+/** "" where the platform does not tell: it knows the owner, seldom anybody else. */
 function emailOf(event: Edited | undefined): string {
-  return event?.user?.getEmail() ?? '';
+  try {
+    return event?.user?.getEmail() ?? '';
+  } catch {
+    // The platform may refuse to tell: a tick then has its time and no name.
+    return '';
+  }
+}
+
+function personOf(email: string): string {
+  if (email === '') return '';
+  const { rows } = readTable(TABLES.people, readCells(TABLES.people.sheet));
+  return tickedBy(
+    email,
+    rows.flatMap(({ record }) => record.person ?? []),
+  );
 }

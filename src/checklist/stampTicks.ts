@@ -5,7 +5,7 @@ import type { ChecklistSheet } from './checklistSheet.ts';
  * Writes the time of now beside every tick that has none, and takes it away where the edit took the tick; one cell at a time, so that
  * what others tick meanwhile stays. Call it inside the document lock.
  * @param edited lines whose box was edited, from 0; undefined where something else was
- * @param who written beside a fresh tick if it is the only one; of several nobody knows whose each is
+ * @param who - asked and written beside a fresh tick if it is the only one; of several nobody knows whose each is
  */
 export function stampTicks(
   { sheet, columns }: ChecklistSheet,
@@ -14,7 +14,7 @@ export function stampTicks(
     who,
   }: {
     readonly edited: { readonly first: number; readonly last: number } | undefined;
-    readonly who: string;
+    readonly who: () => string;
   },
 ): void {
   const rows = sheet.getLastRow() - 1;
@@ -28,8 +28,9 @@ export function stampTicks(
   const gone = touched.filter((line) => cell(line, 'done') === false && cell(line, 'at') !== '');
   for (const line of fresh) sheet.getRange(2 + line, columns.at).setValue(new Date());
   const [only] = fresh;
-  if (only !== undefined && fresh.length === 1 && who !== '' && cell(only, 'who') === '')
-    sheet.getRange(2 + only, columns.who).setValue(safeText(who));
+  const name = only !== undefined && fresh.length === 1 && cell(only, 'who') === '' ? who() : '';
+  if (only !== undefined && name !== '')
+    sheet.getRange(2 + only, columns.who).setValue(safeText(name));
   for (const line of gone) {
     sheet.getRange(2 + line, columns.at).clearContent();
     sheet.getRange(2 + line, columns.who).clearContent();

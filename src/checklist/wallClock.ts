@@ -13,6 +13,13 @@ export interface WallClock {
 }
 
 export function wallClock(firstDay: string, zone: string): WallClock {
+  const hours = new Map<string, number>();
+  // Clocks change at full hours, so that the platform need be asked once an hour only, not once a moment.
+  const hourStart = (text: string): number => {
+    const known = hours.get(text) ?? Utilities.parseDate(text, zone, FORM).getTime();
+    hours.set(text, known);
+    return known;
+  };
   return {
     toDate: (seconds) => {
       const whole = Math.floor(seconds);
@@ -21,7 +28,8 @@ export function wallClock(firstDay: string, zone: string): WallClock {
         String(Math.floor(part)).padStart(2, '0'),
       );
       const day = dayAfter(firstDay, dayOf(whole));
-      return Utilities.parseDate(`${day} ${hour}:${minute}:${second}`, zone, FORM);
+      const start = hourStart(`${day} ${hour}:00:00`);
+      return new Date(start + (Number(minute) * 60 + Number(second)) * 1000);
     },
     toSeconds: (cell, day) => {
       if (Object.prototype.toString.call(cell) !== '[object Date]') return typedClock(cell, day);

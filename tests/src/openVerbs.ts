@@ -37,8 +37,9 @@ export async function openDemoBook(
   dist: string,
   timeZone = 'America/Denver',
   now = () => new Date('2026-12-01T20:00:00Z'),
+  email = () => '',
 ): Promise<DemoBook> {
-  const host = await openHost({ dist, timeZone, now });
+  const host = await openHost({ dist, timeZone, now, email });
   const shown: UiRequest[] = [];
   host.listen((event) => {
     if (event.kind !== 'ui') return;

@@ -187,4 +187,6 @@ export interface HostOptions {
   readonly timeZone?: string;
   /** The instant the platform's clock shows, for repeatable tests; the real clock when absent. */
   readonly now?: () => Date;
+  /** What the platform tells of who edits: an address, or nothing; it may refuse by throwing. Nothing when absent. */
+  readonly email?: () => string;
 }

@@ -84,7 +84,11 @@ export function callQueue({ addOn, platform, state, now }: Parts): CallQueue {
     edited: ({ sheet, box, value }) => {
       if (waiting.edits >= MOST_EDITS) return;
       waiting.edits += 1;
-      const event = { range: rangeMark(sheet, box), ...(value !== undefined && { value }) };
+      const event = {
+        range: rangeMark(sheet, box),
+        user: { $object: 'User', ref: null },
+        ...(value !== undefined && { value }),
+      };
       void trigger('onEdit', event).then((result) => {
         waiting.edits -= 1;
         if (result.kind === 'failure' && !isClosed) platform.log(`onEdit: ${result.message}`);

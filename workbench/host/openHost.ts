@@ -34,7 +34,8 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const state = hostState(engine, functions, stored?.extras ?? NO_EXTRAS);
   const menus: Menu[] = [];
   const desk = alertQueue(state);
-  const platform = platformOf({ state, addOn, zone, menus, desk });
+  const { email = () => '' } = options;
+  const platform = platformOf({ state, addOn, zone, menus, desk, email });
   const calculating: Session = {
     platform,
     mode: 'custom function',
@@ -86,10 +87,11 @@ function platformOf(parts: {
   readonly state: HostState;
   readonly addOn: AddOn;
   readonly zone: string;
+  readonly email: () => string;
   readonly menus: Menu[];
   readonly desk: AlertQueue;
 }): Platform {
-  const { state, addOn, zone, menus, desk } = parts;
+  const { state, addOn, zone, menus, desk, email } = parts;
   const platform: Platform = {
     engine: state.engine,
     addOn,
@@ -108,6 +110,7 @@ function platformOf(parts: {
     ask: desk.ask,
     log: (text) => state.emit({ kind: 'log', text }),
     uuid: randomUUID,
+    email,
   };
   return platform;
 }

@@ -6,11 +6,18 @@ let remove = () => {};
 let book: DemoBook;
 /** A Tuesday in Denver, seven in the morning. */
 let clock = new Date('2026-12-01T14:00:00Z');
+/** What the platform tells of who ticks. */
+let email = () => '';
 
 /** One book for all tests, in their order: opening and filling one takes seconds. */
 beforeAll(async () => {
   ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist, 'America/Denver', () => clock);
+  book = await openDemoBook(
+    dist,
+    'America/Denver',
+    () => clock,
+    () => email(),
+  );
 }, 120_000);
 
 afterAll(async () => {
@@ -118,6 +125,29 @@ describe('the checklist', { timeout: 30_000 }, () => {
     type(FIRST, 'A', 'FALSE');
     await triggered();
     expect(lineOf(FIRST)).toMatchObject({ done: 'FALSE', at: '' });
+  });
+
+  test('a tick names who is in People, nobody else, and keeps its time where the platform refuses', async () => {
+    const [person = ''] = book.host.texts('People', 'A2')[0] ?? [];
+    const tick = async (tells: () => string) => {
+      email = tells;
+      type(FIRST, 'A', 'TRUE');
+      await triggered();
+      const { at, who } = lineOf(FIRST);
+      type(FIRST, 'A', 'FALSE');
+      await triggered();
+      email = () => '';
+      return { isTimed: at !== '', who };
+    };
+    expect(await tick(() => `${person.toLowerCase()}@example.com`)).toEqual({
+      isTimed: true,
+      who: person,
+    });
+    expect(await tick(() => 'office@example.com')).toEqual({ isTimed: true, who: '' });
+    const refuses = () => {
+      throw new Error('You do not have permission to call User.getEmail.');
+    };
+    expect(await tick(refuses)).toEqual({ isTimed: true, who: '' });
   });
 
   test('a time and a name that people wrote themselves stay', async () => {

@@ -120,7 +120,7 @@ export const SESSION: Methods<GoogleAppsScript.Base.Session, null> = {
 };
 
 export const USER: Methods<GoogleAppsScript.Base.User, null> = {
-  getEmail: answer(() => ''),
+  getEmail: answer(({ platform }) => platform.email()),
 };
 
 function log(session: Session, _ref: null, args: readonly unknown[]) {

@@ -28,6 +28,8 @@ export interface Platform {
   /** A line the add-on writes to its console. */
   log(text: string): void;
   uuid(): string;
+  /** The address of who edits, as far as the platform tells it. @throws Error where it refuses */
+  email(): string;
 }
 
 export interface AlertText {
