@@ -1,9 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { ALL_FUNCTIONS } from '../shared/functions/allFunctions.ts';
-import { bondPicture } from './generate/bondPicture.ts';
+import { bondPictureFile } from './generate/bondPictureFile.ts';
 import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
-import { heatPictures } from './generate/heatPictures.ts';
+import { heatPictureFiles } from './generate/heatPictureFiles.ts';
 import { layerTiming } from './generate/layerTiming.ts';
 import { qualityPictures } from './generate/qualityPictures.ts';
 import { withRoomsTable } from './rooms/withRoomsTable.ts';
@@ -14,8 +14,8 @@ const documents = {
   'docs/functions.json': `${JSON.stringify(facts, null, 2)}\n`,
   'docs/functions.md': functionsManual(facts),
   'docs/layer-timing.md': layerTiming(),
-  ...heatPictures(),
-  ...bondPicture(),
+  ...heatPictureFiles(),
+  ...bondPictureFile(),
   ...qualityPictures(),
   'DEVELOPERS.md': withRoomsTable(await readFile('DEVELOPERS.md', 'utf8')),
 };

@@ -7,7 +7,7 @@ import { freshBuilds, PAGE } from '../workbench/server/freshBuilds.ts';
 import { startServer } from '../workbench/server/startServer.ts';
 import { chromium } from '../workbench/sheet/chromium.ts';
 import { makeQuotePage } from '../workbench/sheet/makeQuotePage.ts';
-import { makeSheet } from '../workbench/sheet/makeSheet.ts';
+import { makeRunSheetPage } from '../workbench/sheet/makeRunSheetPage.ts';
 import { dayPictures } from './dayPictures.ts';
 
 declare global {
@@ -164,7 +164,7 @@ function badRound(): string {
 }
 
 async function runSheet(): Promise<void> {
-  const { html } = await makeSheet(host, '1006', 'dist');
+  const { html } = await makeRunSheetPage(host, '1006', 'dist');
   await paper(html, 'run-sheet');
 }
 

@@ -8,7 +8,7 @@ import { fillBook } from './server/fillBook.ts';
 import { ADD_ON, freshBuilds } from './server/freshBuilds.ts';
 import { chromium } from './sheet/chromium.ts';
 import { makeQuotePage } from './sheet/makeQuotePage.ts';
-import { makeSheet } from './sheet/makeSheet.ts';
+import { makeRunSheetPage } from './sheet/makeRunSheetPage.ts';
 import { SHEET_USAGE, type SheetOptions, sheetOptions } from './sheet/sheetOptions.ts';
 
 /** What is written, and its name. */
@@ -49,7 +49,7 @@ async function writeSheet({
 }
 
 async function runSheetPage(host: Host, order: string, pictures: boolean): Promise<Page> {
-  const { runId, html } = await makeSheet(host, order, ADD_ON, { pictures });
+  const { runId, html } = await makeRunSheetPage(host, order, ADD_ON, { pictures });
   return { name: `Run sheet ${runId}`, html };
 }
 

@@ -2,7 +2,7 @@ import { bondWindow } from '../../shared/heat/bondWindow.ts';
 import { openTime } from '../../shared/heat/openTime.ts';
 import { openTimeOneTerm } from '../../shared/heat/openTimeOneTerm.ts';
 import { solveLayers } from '../../shared/heat/solver/solveLayers.ts';
-import { type Compared, errorOf, errorWords, largest, timeWords } from './timeWords.ts';
+import { type Compared, closedFormError, errorText, largest, timeText } from './timeText.ts';
 
 const MILLIMETERS = [2, 3, 5, 9];
 const MOLDS = [50, 60, 71, 85, 100, 115];
@@ -95,8 +95,8 @@ function table(rows: readonly Row[]): readonly string[] {
     ...rows
       .filter(({ pour }) => pour === PRINTED)
       .map(({ mold, millimeters, open, oneTerm, latest }) => {
-        const times = [timeWords(open.solved), errorWords(open), errorWords(oneTerm)];
-        const cells = [mold, millimeters, ...times, timeWords(latest.solved), errorWords(latest)];
+        const times = [timeText(open.solved), errorText(open), errorText(oneTerm)];
+        const cells = [mold, millimeters, ...times, timeText(latest.solved), errorText(latest)];
         return `| ${cells.join(' | ')} |`;
       }),
   ];
@@ -109,7 +109,7 @@ function largestErrors(rows: readonly Row[]): readonly string[] {
     ['Latest next pour, series', rows.map(({ latest }) => latest)],
   ] as const;
   return named.map(([name, compared]) => {
-    const other = compared.filter((one) => errorOf(one) === undefined).length;
+    const other = compared.filter((one) => closedFormError(one) === undefined).length;
     const verdicts = other === 0 ? '' : `; another verdict in ${other} of ${compared.length}`;
     return `- ${name}: largest error ${largest(compared)}${verdicts}`;
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { layerTiming } from '../../scripts/generate/layerTiming.ts';
-import { errorOf, errorWords, largest, timeWords } from '../../scripts/generate/timeWords.ts';
+import { closedFormError, errorText, largest, timeText } from '../../scripts/generate/timeText.ts';
 
 function seconds(solved: number, closed: number) {
   return {
@@ -13,19 +13,19 @@ const OPEN = { kind: 'stays open' };
 
 describe('words of a comparison', () => {
   test('late is +, early is −, above 15 % is bold, next to nothing has no sign', () => {
-    expect(errorWords(seconds(100, 112))).toBe('+12.0 %');
-    expect(errorWords(seconds(100, 97.5))).toBe('−2.5 %');
-    expect(errorWords(seconds(100, 84))).toBe('**−16.0 %**');
-    expect(errorWords(seconds(100, 99.96))).toBe('0.0 %');
-    expect(timeWords({ kind: 'seconds', seconds: 41.4 })).toBe('41');
+    expect(errorText(seconds(100, 112))).toBe('+12.0 %');
+    expect(errorText(seconds(100, 97.5))).toBe('−2.5 %');
+    expect(errorText(seconds(100, 84))).toBe('**−16.0 %**');
+    expect(errorText(seconds(100, 99.96))).toBe('0.0 %');
+    expect(timeText({ kind: 'seconds', seconds: 41.4 })).toBe('41');
   });
 
   test('one verdict is a dash, another one is named in bold', () => {
-    expect(errorWords({ solved: OPEN, closed: OPEN })).toBe('–');
+    expect(errorText({ solved: OPEN, closed: OPEN })).toBe('–');
     const differing = { solved: { kind: 'seconds', seconds: 411 }, closed: OPEN };
-    expect(errorWords(differing)).toBe('**stays open**');
-    expect(errorOf(differing)).toBe(undefined);
-    expect(timeWords(OPEN)).toBe('stays open');
+    expect(errorText(differing)).toBe('**stays open**');
+    expect(closedFormError(differing)).toBe(undefined);
+    expect(timeText(OPEN)).toBe('stays open');
   });
 
   test('the largest error is the largest in size', () => {

@@ -3,7 +3,7 @@ import { readFile, rename, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { HostState } from './hostState.ts';
 import { type ReadBook, readWorkbookFile } from './xlsx/readWorkbookFile.ts';
-import { writeBook } from './xlsx/writeBook.ts';
+import { writeWorkbookFile } from './xlsx/writeWorkbookFile.ts';
 
 /** Pause after the last change before the file is written [ms]. */
 const PAUSE = 400;
@@ -40,7 +40,7 @@ function keep(file: string, state: HostState): Keeping {
     if (!changed) return;
     changed = false;
     await state.settled();
-    const bytes = await writeBook(state.engine, state.extras());
+    const bytes = await writeWorkbookFile(state.engine, state.platformState());
     // A reader never sees half a file: it is complete before it gets its name.
     const draft = join(dirname(file), `.${basename(file)}.part`);
     await writeFile(draft, bytes);

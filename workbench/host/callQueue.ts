@@ -3,9 +3,9 @@ import { callRunner, type Service } from './callRunner.ts';
 import type { CallResult, Host, Selection } from './Host.ts';
 import type { HostState } from './hostState.ts';
 import { type Box, parseA1 } from './parseA1.ts';
-import { type Mode, type Platform, readsValues, type Session } from './platform/session.ts';
+import { methodOf, replyOf, requireAllowed } from './platform/platformApi.ts';
+import { type Platform, type RunMode, readsValues, type Session } from './platform/session.ts';
 import { rangeMark } from './platform/sheetOf.ts';
-import { methodOf, replyOf, requireAllowed } from './platform/surface.ts';
 import { sheetNamed, sheetSize } from './sheetNamed.ts';
 import { jsonOnly } from './standIn/jsonOnly.ts';
 import type { Job } from './standIn/protocolTypes.ts';
@@ -122,7 +122,7 @@ function refusal(addOn: AddOn, name: string, args: readonly unknown[]): string |
 
 function newSession(
   platform: Platform,
-  mode: Mode,
+  mode: RunMode,
   from: { readonly window: string; readonly selection: Selection },
 ): Session {
   const { engine } = platform;

@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { MessageChannel, Worker } from 'node:worker_threads';
 import { buildSync } from 'esbuild';
-import { SURFACE } from './platform/surface.ts';
+import { PLATFORM_API } from './platform/platformApi.ts';
 import type {
   Job,
   JobResult,
@@ -83,7 +83,7 @@ interface Thread {
 function startThread(source: string, code: string): Thread {
   const { port1, port2 } = new MessageChannel();
   const flag = new Int32Array(new SharedArrayBuffer(4));
-  const workerData: WorkerSetup = { code, surface: SURFACE, replies: port2, flag };
+  const workerData: WorkerSetup = { code, api: PLATFORM_API, replies: port2, flag };
   const worker = new Worker(source, { eval: true, workerData, transferList: [port2] });
   port1.unref();
   const thread: Thread = { worker, current: undefined };

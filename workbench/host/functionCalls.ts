@@ -1,10 +1,10 @@
 import vm from 'node:vm';
 import type { AddOn } from './addOn.ts';
+import { methodOf, PLATFORM_API, replyOf, requireAllowed } from './platform/platformApi.ts';
 import type { Session } from './platform/session.ts';
-import { methodOf, replyOf, requireAllowed, SURFACE } from './platform/surface.ts';
 import type { CallSite, FunctionOutcome, FunctionRunner } from './sheetFunctions.ts';
 import type { Transport } from './standIn/protocolTypes.ts';
-import { isDate, type Realm } from './standIn/realm.ts';
+import { isDateOfAnyRealm, type Realm } from './standIn/realm.ts';
 import { loadBundle, messageOf } from './standIn/runJob.ts';
 
 export interface FunctionCalls {
@@ -43,7 +43,7 @@ export function functionCalls(
 
   function evaluate(name: string, args: string): FunctionOutcome {
     try {
-      realm ??= loadBundle(script, SURFACE, transport, now?.().getTime());
+      realm ??= loadBundle(script, PLATFORM_API, transport, now?.().getTime());
       const run: unknown = vm.runInContext(name, realm.context);
       if (typeof run !== 'function') throw new Error(`${name} is not a function of the add-on`);
       const given: unknown = realm.revive(args, (mark) => mark);
@@ -78,7 +78,7 @@ function keyOf(site: CallSite): string {
 
 /** A result out of the add-on's context; dates become marks. */
 function plain(value: unknown): unknown {
-  if (isDate(value)) return { $date: value.getTime() };
+  if (isDateOfAnyRealm(value)) return { $date: value.getTime() };
   if (Array.isArray(value)) return value.map(plain);
   return typeof value === 'object' && value !== null ? String(value) : value;
 }

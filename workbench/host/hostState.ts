@@ -1,15 +1,10 @@
 import type { IMutationInfo } from '@univerjs/core';
 import type { Engine } from './engine.ts';
-import { type Extras, followLayout, NO_EXTRAS } from './extras.ts';
 import type { FunctionCalls } from './functionCalls.ts';
 import type { HostEvent, Operation } from './Host.ts';
+import { OPERATION_IDS } from './operationIds.ts';
+import { EMPTY_PLATFORM_STATE, followLayout, type PlatformState } from './platformState.ts';
 import { sheets } from './univer.ts';
-
-/** Id of the operation that tells windows which ranges are protected. */
-export const PROTECTIONS = 'workbench.protections';
-
-/** Id of the operation that tells windows which charts there are. */
-export const CHARTS = 'workbench.charts';
 
 /** The workbook with its sequence of operations, and the calculation that follows each. */
 export interface HostState {
@@ -17,8 +12,8 @@ export interface HostState {
   sequence(): number;
   /** Sequence number of the last change that moved rows, columns or sheets. */
   layoutSequence(): number;
-  extras(): Extras;
-  change(part: Partial<Extras>): void;
+  platformState(): PlatformState;
+  change(part: Partial<PlatformState>): void;
   settled(): Promise<void>;
   /** While held, formulas are calculated only when somebody waits for them. */
   hold(): () => void;
@@ -50,18 +45,18 @@ const SILENT: readonly string[] = [
   sheets.ToggleGridlinesMutation.id,
   sheets.AddWorksheetMergeMutation.id,
   sheets.RemoveWorksheetMergeMutation.id,
-  PROTECTIONS,
-  CHARTS,
+  OPERATION_IDS.protections,
+  OPERATION_IDS.charts,
 ];
 
 export function hostState(
   engine: Engine,
   functions: FunctionCalls,
-  start: Extras = NO_EXTRAS,
+  start: PlatformState = EMPTY_PLATFORM_STATE,
 ): HostState {
   const listeners = new Set<(event: HostEvent) => void>();
   const changed: (() => void)[] = [];
-  let [sequence, layout, extras, holds] = [0, 0, start, 0];
+  let [sequence, layout, platformState, holds] = [0, 0, start, 0];
   let dirty = true;
   // Silent changes since the last calculation: windows wait to hear that nothing is left to calculate.
   let untold = false;
@@ -85,10 +80,11 @@ export function hostState(
     schedule();
   }
 
-  function change(part: Partial<Extras>) {
-    extras = { ...extras, ...part };
-    if (part.protections) record({ id: PROTECTIONS, params: [...part.protections] }, 'host');
-    if (part.charts) record({ id: CHARTS, params: [...part.charts] }, 'host');
+  function change(part: Partial<PlatformState>) {
+    platformState = { ...platformState, ...part };
+    if (part.protections)
+      record({ id: OPERATION_IDS.protections, params: [...part.protections] }, 'host');
+    if (part.charts) record({ id: OPERATION_IDS.charts, params: [...part.charts] }, 'host');
     if (!part.protections && !part.charts) for (const listener of changed) listener();
   }
 
@@ -126,15 +122,15 @@ export function hostState(
 
   engine.onMutation((mutation, origin) => {
     record(mutation, origin);
-    const moved = followLayout(extras, mutation);
-    if (moved !== extras) change(moved);
+    const moved = followLayout(platformState, mutation);
+    if (moved !== platformState) change(moved);
   });
 
   return {
     engine,
     sequence: () => sequence,
     layoutSequence: () => layout,
-    extras: () => extras,
+    platformState: () => platformState,
     change,
     settled,
     hold: () => {

@@ -4,15 +4,15 @@ import { type AlertQueue, alertQueue } from './alertQueue.ts';
 import { applyChange } from './applyChange.ts';
 import { bookFile } from './bookFile.ts';
 import { callQueue } from './callQueue.ts';
+import { cellAccess } from './cellAccess.ts';
 import { editOf } from './editOf.ts';
 import { emptyWorkbook } from './emptyWorkbook.ts';
 import { nextUnit, startEngine } from './engine.ts';
-import { NO_EXTRAS } from './extras.ts';
 import { functionCalls } from './functionCalls.ts';
 import type { Host, HostOptions, Menu } from './Host.ts';
 import { type HostState, hostState } from './hostState.ts';
 import type { Platform, Session } from './platform/session.ts';
-import { reader } from './reader.ts';
+import { EMPTY_PLATFORM_STATE } from './platformState.ts';
 import { sheetFunctions } from './sheetFunctions.ts';
 
 /**
@@ -31,11 +31,11 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const made = sheetFunctions(addOn.sheetFunctions, zone, functions.run);
   const engine = startEngine(stored?.workbook ?? emptyWorkbook(unit, 'Workbook'), made);
   for (const { id, params } of stored?.setup ?? []) engine.mutate(id, params, 'host');
-  const state = hostState(engine, functions, stored?.extras ?? NO_EXTRAS);
+  const state = hostState(engine, functions, stored?.platformState ?? EMPTY_PLATFORM_STATE);
   const menus: Menu[] = [];
-  const desk = alertQueue(state);
+  const alerts = alertQueue(state);
   const { email = () => '' } = options;
-  const platform = platformOf({ state, addOn, zone, menus, desk, email });
+  const platform = platformOf({ state, addOn, zone, menus, alerts, email });
   const calculating: Session = {
     platform,
     mode: 'custom function',
@@ -47,7 +47,7 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const calls = callQueue({ addOn, platform, state, now: options.now });
   await state.settled();
   await calls.opened();
-  const read = reader(state, functions, zone);
+  const read = cellAccess(state, functions, zone);
   return {
     ...read,
     apply: (change) => {
@@ -60,7 +60,7 @@ export async function openHost(options: HostOptions): Promise<Host> {
       calls.edited(read.type(sheet, cell, text));
     },
     call: calls.call,
-    answer: desk.answer,
+    answer: alerts.answer,
     menus: () => menus,
     holdLock: () => calls.holdLock(),
     settled: state.settled,
@@ -89,15 +89,15 @@ function platformOf(parts: {
   readonly zone: string;
   readonly email: () => string;
   readonly menus: Menu[];
-  readonly desk: AlertQueue;
+  readonly alerts: AlertQueue;
 }): Platform {
-  const { state, addOn, zone, menus, desk, email } = parts;
+  const { state, addOn, zone, menus, alerts, email } = parts;
   const platform: Platform = {
     engine: state.engine,
     addOn,
     zone,
     spreadsheetId: state.engine.unit,
-    extras: state.extras,
+    state: state.platformState,
     change: state.change,
     lock: undefined,
     settled: state.settled,
@@ -107,7 +107,7 @@ function platformOf(parts: {
       menus.splice(same < 0 ? menus.length : same, 1, { title, items });
     },
     show: (window, request) => state.emit({ kind: 'ui', window, request }),
-    ask: desk.ask,
+    ask: alerts.ask,
     log: (text) => state.emit({ kind: 'log', text }),
     uuid: randomUUID,
     email,

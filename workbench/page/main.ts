@@ -1,7 +1,7 @@
 import type { ToWindow } from '../server/messageTypes.ts';
 import { toast } from './addOn/toast.ts';
 import { openConnection } from './connection.ts';
-import { part } from './element.ts';
+import { pageElement } from './htmlElement.ts';
 import { whyStartedAgain } from './startAgain.ts';
 import { exposeHook } from './testHook.ts';
 import { type Start, startWorkbench, type Workbench } from './workbench.ts';
@@ -9,7 +9,7 @@ import { type Start, startWorkbench, type Workbench } from './workbench.ts';
 /** The add-on's menu item that the page chooses by itself when it opens. */
 const OPENING = 'openSidebar';
 
-const step = part('step');
+const step = pageElement('step');
 let workbench: Workbench | undefined;
 
 step.textContent = 'Connecting to the workbook…';
@@ -28,12 +28,12 @@ function take(message: ToWindow) {
 }
 
 function draw(start: Start) {
-  part('book').textContent = start.book;
+  pageElement('book').textContent = start.book;
   document.title = `${start.book} – Poursmith workbench`;
   workbench = startWorkbench(start, connection);
   void exposeHook(workbench);
   const because = whyStartedAgain();
-  if (because !== undefined) toast(part('toasts'), '', because, 'stay');
+  if (because !== undefined) toast(pageElement('toasts'), '', because, 'stay');
   const opening = start.menus.flatMap((menu) => menu.items).find((item) => item.run === OPENING);
   if (opening) void workbench.run(opening.label, OPENING);
 }

@@ -1,5 +1,5 @@
 import type { Selection } from '../host/Host.ts';
-import { part } from './element.ts';
+import { pageElement } from './htmlElement.ts';
 import type { Workbench } from './workbench.ts';
 
 /** What page tests and pictures need of the grid, whose cells are pixels. */
@@ -25,7 +25,7 @@ export async function exposeHook(workbench: Workbench): Promise<void> {
   const { grid } = workbench;
   await grid.drawn;
   grid.focus();
-  part('starting').hidden = true;
+  pageElement('starting').hidden = true;
   window.workbench = {
     select: grid.select,
     selection: grid.selection,

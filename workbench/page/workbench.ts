@@ -1,5 +1,6 @@
 import type { LocalMutation, MenuItem, ProtectedRange, ShownChart } from '../host/Host.ts';
-import { CHARTS, PROTECTIONS, type ToWindow } from '../server/messageTypes.ts';
+import { OPERATION_IDS } from '../host/operationIds.ts';
+import type { ToWindow } from '../server/messageTypes.ts';
 import { addOnCalls } from './addOn/addOnCalls.ts';
 import { dialogs } from './addOn/dialogs.ts';
 import { menuBar } from './addOn/menuBar.ts';
@@ -8,7 +9,6 @@ import { sidebar } from './addOn/sidebar.ts';
 import { toast } from './addOn/toast.ts';
 import { charts } from './charts/charts.ts';
 import type { Connection } from './connection.ts';
-import { part } from './element.ts';
 import { cellLine } from './grid/cellLine.ts';
 import { changeQueue } from './grid/changeQueue.ts';
 import type { Grid } from './grid/gridTypes.ts';
@@ -17,6 +17,7 @@ import { operations } from './grid/operations.ts';
 import { protections } from './grid/protections.ts';
 import { startGrid } from './grid/startGrid.ts';
 import { stateKeeper } from './grid/stateKeeper.ts';
+import { pageElement } from './htmlElement.ts';
 import { startAgain, startAgainWhenBack } from './startAgain.ts';
 
 export type Start = Extract<ToWindow, { readonly kind: 'start' }>;
@@ -34,14 +35,14 @@ export interface Workbench {
 
 export function startWorkbench(start: Start, connection: Connection): Workbench {
   const { snapshot } = start;
-  const state = stateKeeper(part('state'), snapshot.sequence, start.keeps);
+  const state = stateKeeper(pageElement('state'), snapshot.sequence, start.keeps);
   const queue = changeQueue(connection.send, queueMicrotask, snapshot.sequence);
   const calls = addOnCalls(
     (call, name, args) =>
       connection.send({ kind: 'call', call, name, args, selection: grid.selection() }),
     () => state.now({ calls: calls.running() }),
   );
-  const grid = startGrid(part('grid'), snapshot, {
+  const grid = startGrid(pageElement('grid'), snapshot, {
     changed: (mutation) => {
       queue.add(mutation);
       state.now({ waiting: queue.waiting() });
@@ -49,10 +50,10 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
     selected: () => cell.look(),
     activated: () => drawn.look(),
   });
-  const cell = cellLine(part('cell'), grid, connection);
-  const drawn = charts(part('charts'), grid);
+  const cell = cellLine(pageElement('cell'), grid, connection);
+  const drawn = charts(pageElement('charts'), grid);
   const boxes = dialogs(calls.call, grid.focus);
-  const panel = sidebar(part('sidebar'), calls.call, grid.focus);
+  const panel = sidebar(pageElement('sidebar'), calls.call, grid.focus);
   const show = showRequests({ boxes, panel, grid, connection });
   const protect = protections(grid.commands, boxes.confirmEdit, grid.target);
   const operation = operations({
@@ -65,11 +66,15 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
   });
 
   function values(list: readonly LocalMutation[]) {
-    grid.calculated(list.filter((value) => value.id !== PROTECTIONS && value.id !== CHARTS));
-    const ranges = list.find((value) => value.id === PROTECTIONS);
+    grid.calculated(
+      list.filter(
+        (value) => value.id !== OPERATION_IDS.protections && value.id !== OPERATION_IDS.charts,
+      ),
+    );
+    const ranges = list.find((value) => value.id === OPERATION_IDS.protections);
     // The host's contract says what this entry carries.
     if (ranges) protect(ranges.params as readonly ProtectedRange[]);
-    const shown = list.find((value) => value.id === CHARTS);
+    const shown = list.find((value) => value.id === OPERATION_IDS.charts);
     // And what this one does.
     if (shown) drawn.take(shown.params as readonly ShownChart[]);
   }
@@ -78,7 +83,7 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
     state.now({ running: label });
     const result = await calls.call(name, []);
     state.now({ running: undefined });
-    if (result.kind === 'failure') toast(part('toasts'), label, result.message, 'stay');
+    if (result.kind === 'failure') toast(pageElement('toasts'), label, result.message, 'stay');
   }
 
   function take(message: Exclude<ToWindow, Start>) {
@@ -121,14 +126,14 @@ export function startWorkbench(start: Start, connection: Connection): Workbench 
   state.now({});
   const choose = ({ label, run: name }: MenuItem & { readonly run: string }) =>
     void run(label, name);
-  menuBar(part('menus'), start.menus, choose);
+  menuBar(pageElement('menus'), start.menus, choose);
   return {
     grid,
     take: inBursts(take, reportError),
     run,
     lost: () => {
       state.now({ connection: 'lost' });
-      part('work').inert = true;
+      pageElement('work').inert = true;
       const because = 'The connection was lost for a while. Changes made meanwhile are not kept.';
       startAgainWhenBack(because, () => state.now({ connection: 'gone' }));
     },

@@ -75,9 +75,3 @@ export type ToWindow =
     }
   | { readonly kind: 'progress' | 'log'; readonly text: string }
   | { readonly kind: 'saved' };
-
-/** Id of the operation that lists the protected ranges, which the grid does not know. */
-export const PROTECTIONS = 'workbench.protections';
-
-/** Id of the operation that lists the charts, which the grid does not know either. */
-export const CHARTS = 'workbench.charts';

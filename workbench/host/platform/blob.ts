@@ -1,6 +1,12 @@
 import { gunzipSync } from 'node:zlib';
-import { list, number, optionalText, pointed, text } from './optionalText.ts';
-import { answer, type Methods } from './session.ts';
+import { answerMethod, type Methods } from './session.ts';
+import {
+  arrayArgument,
+  numberArgument,
+  objectArgument,
+  optionalTextArgument,
+  textArgument,
+} from './textArgument.ts';
 
 /** Bytes as the platform has them, -128 to 127, and what they are said to be. */
 interface BlobRef {
@@ -17,24 +23,24 @@ function blob(bytes: Buffer, type: string) {
 
 /** The part of the platform's utilities that packs and unpacks. */
 export const PACKING: Methods<GoogleAppsScript.Utilities.Utilities, null> = {
-  base64Decode: answer((_session, _ref, args) => {
-    const bytes = Buffer.from(text(args, 0), 'base64');
+  base64Decode: answerMethod((_session, _ref, args) => {
+    const bytes = Buffer.from(textArgument(args, 0), 'base64');
     return [...new Int8Array(bytes.buffer, bytes.byteOffset, bytes.length)];
   }),
-  newBlob: answer((_session, _ref, args) => {
-    const bytes = list(args, 0).map((_, index, all) => number(all, index));
-    return blob(Buffer.from(Int8Array.from(bytes).buffer), optionalText(args, 1) ?? '');
+  newBlob: answerMethod((_session, _ref, args) => {
+    const bytes = arrayArgument(args, 0).map((_, index, all) => numberArgument(all, index));
+    return blob(Buffer.from(Int8Array.from(bytes).buffer), optionalTextArgument(args, 1) ?? '');
   }),
-  ungzip: answer((_session, _ref, args) => {
-    const { bytes, type } = pointed<BlobRef>(args, 0, 'Blob');
+  ungzip: answerMethod((_session, _ref, args) => {
+    const { bytes, type } = objectArgument<BlobRef>(args, 0, 'Blob');
     if (!GZIP.includes(type)) throw new Error('Could not decompress gzip.');
     return blob(gunzipSync(Buffer.from(Int8Array.from(bytes).buffer)), 'text/plain');
   }),
 };
 
 export const BLOB: Methods<GoogleAppsScript.Base.Blob, BlobRef> = {
-  getDataAsString: answer((_session, { bytes }, args) => {
-    const charset = optionalText(args, 0) ?? 'UTF-8';
+  getDataAsString: answerMethod((_session, { bytes }, args) => {
+    const charset = optionalTextArgument(args, 0) ?? 'UTF-8';
     if (charset !== 'UTF-8') throw new Error(`The stand-in does not know the charset ${charset}`);
     return Buffer.from(Int8Array.from(bytes).buffer).toString('utf8');
   }),

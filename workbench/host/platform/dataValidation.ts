@@ -1,17 +1,23 @@
 import { isDateMark } from '../cellContent.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { flag, list, number, optionalText, text } from './optionalText.ts';
-import { answer, type Methods, withSelf } from './session.ts';
+import { answerMethod, type Methods, withSelf } from './session.ts';
 import type { RuleRef } from './setRule.ts';
+import {
+  arrayArgument,
+  booleanArgument,
+  numberArgument,
+  optionalTextArgument,
+  textArgument,
+} from './textArgument.ts';
 
 function criteria(name: string, read: (args: readonly unknown[]) => readonly unknown[]) {
-  return answer<RuleRef>((_session, ref, args) =>
+  return answerMethod<RuleRef>((_session, ref, args) =>
     withSelf({ ...ref, criteria: name, values: read(args) }, SELF),
   );
 }
 
-const oneNumber = (args: readonly unknown[]) => [number(args, 0)];
-const twoNumbers = (args: readonly unknown[]) => [number(args, 0), number(args, 1)];
+const oneNumber = (args: readonly unknown[]) => [numberArgument(args, 0)];
+const twoNumbers = (args: readonly unknown[]) => [numberArgument(args, 0), numberArgument(args, 1)];
 const dates = (args: readonly unknown[]) => args.filter(isDateMark);
 
 export const DATA_VALIDATION_BUILDER: Methods<
@@ -19,7 +25,7 @@ export const DATA_VALIDATION_BUILDER: Methods<
   RuleRef
 > = {
   requireValueInList: criteria('VALUE_IN_LIST', (args) => [
-    list(args, 0).map(String),
+    arrayArgument(args, 0).map(String),
     args[1] !== false,
   ]),
   requireValueInRange: criteria('VALUE_IN_RANGE', (args) => [args[0], args[1] !== false]),
@@ -39,23 +45,23 @@ export const DATA_VALIDATION_BUILDER: Methods<
   requireDateOnOrBefore: criteria('DATE_ON_OR_BEFORE', dates),
   requireDateEqualTo: criteria('DATE_EQUAL_TO', dates),
   requireDateBetween: criteria('DATE_BETWEEN', dates),
-  requireFormulaSatisfied: criteria('CUSTOM_FORMULA', (args) => [text(args, 0)]),
-  setAllowInvalid: answer((_session, ref, args) =>
-    withSelf({ ...ref, allowInvalid: flag(args, 0) }, SELF),
+  requireFormulaSatisfied: criteria('CUSTOM_FORMULA', (args) => [textArgument(args, 0)]),
+  setAllowInvalid: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, allowInvalid: booleanArgument(args, 0) }, SELF),
   ),
-  setHelpText: answer((_session, ref, args) =>
-    withSelf({ ...ref, help: optionalText(args, 0) ?? null }, SELF),
+  setHelpText: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, help: optionalTextArgument(args, 0) ?? null }, SELF),
   ),
-  build: answer((_session, ref) => {
+  build: answerMethod((_session, ref) => {
     if (ref.criteria === null) throw new Error('The data validation rule has no criteria');
     return { $object: 'DataValidation', ref };
   }),
 };
 
 export const DATA_VALIDATION: Methods<GoogleAppsScript.Spreadsheet.DataValidation, RuleRef> = {
-  copy: answer((_session, ref) => ({ $object: 'DataValidationBuilder', ref })),
-  getAllowInvalid: answer((_session, ref) => ref.allowInvalid),
-  getHelpText: answer((_session, ref) => ref.help),
-  getCriteriaType: answer((_session, ref) => ref.criteria),
-  getCriteriaValues: answer((_session, ref) => ref.values),
+  copy: answerMethod((_session, ref) => ({ $object: 'DataValidationBuilder', ref })),
+  getAllowInvalid: answerMethod((_session, ref) => ref.allowInvalid),
+  getHelpText: answerMethod((_session, ref) => ref.help),
+  getCriteriaType: answerMethod((_session, ref) => ref.criteria),
+  getCriteriaValues: answerMethod((_session, ref) => ref.values),
 };

@@ -1,12 +1,12 @@
 import { isDateMark } from '../cellContent.ts';
 import { formatDate, parseDate } from '../parseDate.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { mismatch, number, text } from './optionalText.ts';
-import { answer, type Methods, type Session, write } from './session.ts';
+import { answerMethod, type Methods, type Session, writeMethod } from './session.ts';
+import { numberArgument, signatureError, textArgument } from './textArgument.ts';
 
 export const LOCK_SERVICE: Methods<GoogleAppsScript.Lock.LockService, null> = {
-  getDocumentLock: answer(() => ({ $object: 'Lock', ref: null })),
-  getScriptLock: answer(() => ({ $object: 'Lock', ref: null })),
+  getDocumentLock: answerMethod(() => ({ $object: 'Lock', ref: null })),
+  getScriptLock: answerMethod(() => ({ $object: 'Lock', ref: null })),
 };
 
 /** Waits for the document lock; the wait is real, so that a busy workbook is felt as it is. */
@@ -22,13 +22,13 @@ async function acquire(session: Session, patience: number): Promise<boolean> {
 }
 
 export const LOCK: Methods<GoogleAppsScript.Lock.Lock, null> = {
-  tryLock: write((session, _ref, args) => acquire(session, number(args, 0))),
-  waitLock: write(async (session, _ref, args) => {
-    if (await acquire(session, number(args, 0))) return;
+  tryLock: writeMethod((session, _ref, args) => acquire(session, numberArgument(args, 0))),
+  waitLock: writeMethod(async (session, _ref, args) => {
+    if (await acquire(session, numberArgument(args, 0))) return;
     throw new Error('Lock timeout: another process was holding the lock for too long.');
   }),
-  hasLock: answer((session) => session.platform.lock === session.key),
-  releaseLock: answer((session) => {
+  hasLock: answerMethod((session) => session.platform.lock === session.key),
+  releaseLock: answerMethod((session) => {
     if (session.platform.lock === session.key) session.platform.lock = undefined;
   }),
 };
@@ -38,13 +38,13 @@ const PROPERTY_LIMIT = 9 * 1024;
 const STORE_LIMIT = 500 * 1024;
 
 export const PROPERTIES_SERVICE: Methods<GoogleAppsScript.Properties.PropertiesService, null> = {
-  getDocumentProperties: answer(() => ({ $object: 'Properties', ref: 'document' })),
-  getUserProperties: answer(() => ({ $object: 'Properties', ref: 'user' })),
-  getScriptProperties: answer(() => ({ $object: 'Properties', ref: 'script' })),
+  getDocumentProperties: answerMethod(() => ({ $object: 'Properties', ref: 'document' })),
+  getUserProperties: answerMethod(() => ({ $object: 'Properties', ref: 'user' })),
+  getScriptProperties: answerMethod(() => ({ $object: 'Properties', ref: 'script' })),
 };
 
 function storeOf(session: Session, store: string): Readonly<Record<string, string>> {
-  const { properties } = session.platform.extras();
+  const { properties } = session.platform.state();
   const prefix = `${store}:`;
   return Object.fromEntries(
     Object.entries(properties)
@@ -54,12 +54,12 @@ function storeOf(session: Session, store: string): Readonly<Record<string, strin
 }
 
 function setProperty(session: Session, store: string, args: readonly unknown[]) {
-  return keep(session, store, { [text(args, 0)]: text(args, 1) });
+  return keep(session, store, { [textArgument(args, 0)]: textArgument(args, 1) });
 }
 
 /** All of them or, past a limit, none. */
 function keep(session: Session, store: string, values: Readonly<Record<string, string>>) {
-  const { properties } = session.platform.extras();
+  const { properties } = session.platform.state();
   const changed = { ...properties };
   for (const [key, value] of Object.entries(values)) {
     if (value.length > PROPERTY_LIMIT) throw new Error('Argument too large: value');
@@ -75,52 +75,54 @@ function keep(session: Session, store: string, values: Readonly<Record<string, s
 }
 
 export const PROPERTIES: Methods<GoogleAppsScript.Properties.Properties, string> = {
-  getProperty: answer((session, ref, args) => storeOf(session, ref)[text(args, 0)] ?? null),
-  getProperties: answer(storeOf),
-  getKeys: answer((session, ref) => Object.keys(storeOf(session, ref))),
-  setProperty: write(setProperty),
-  setProperties: write((session, ref, args) => {
+  getProperty: answerMethod(
+    (session, ref, args) => storeOf(session, ref)[textArgument(args, 0)] ?? null,
+  ),
+  getProperties: answerMethod(storeOf),
+  getKeys: answerMethod((session, ref) => Object.keys(storeOf(session, ref))),
+  setProperty: writeMethod(setProperty),
+  setProperties: writeMethod((session, ref, args) => {
     const [values, others] = args;
     if (typeof values !== 'object' || values === null || (others !== undefined && others !== null))
-      throw mismatch(args);
+      throw signatureError(args);
     const entries = Object.entries(values).map(([key, value]) => [key, String(value)]);
     return keep(session, ref, Object.fromEntries(entries));
   }),
-  deleteProperty: write((session, ref, args) => {
-    const { [`${ref}:${text(args, 0)}`]: _gone, ...properties } =
-      session.platform.extras().properties;
+  deleteProperty: writeMethod((session, ref, args) => {
+    const { [`${ref}:${textArgument(args, 0)}`]: _gone, ...properties } =
+      session.platform.state().properties;
     session.platform.change({ properties });
     return SELF;
   }),
 };
 
 export const UTILITIES: Methods<GoogleAppsScript.Utilities.Utilities, null> = {
-  getUuid: answer((session) => session.platform.uuid()),
-  formatDate: answer((_session, _ref, args) => {
+  getUuid: answerMethod((session) => session.platform.uuid()),
+  formatDate: answerMethod((_session, _ref, args) => {
     const date = args[0];
-    if (!isDateMark(date)) throw mismatch(args);
-    return formatDate(date.$date, text(args, 1), text(args, 2));
+    if (!isDateMark(date)) throw signatureError(args);
+    return formatDate(date.$date, textArgument(args, 1), textArgument(args, 2));
   }),
-  parseDate: answer((_session, _ref, args) => ({
-    $date: parseDate(text(args, 0), text(args, 1), text(args, 2)),
+  parseDate: answerMethod((_session, _ref, args) => ({
+    $date: parseDate(textArgument(args, 0), textArgument(args, 1), textArgument(args, 2)),
   })),
-  sleep: answer(
+  sleep: answerMethod(
     (_session, _ref, args) =>
-      new Promise((resolve) => setTimeout(() => resolve(undefined), number(args, 0))),
+      new Promise((resolve) => setTimeout(() => resolve(undefined), numberArgument(args, 0))),
   ),
 };
 
 export const SESSION: Methods<GoogleAppsScript.Base.Session, null> = {
   // Without consent to know it, the platform answers with nothing.
-  getActiveUser: answer(() => ({ $object: 'User', ref: null })),
-  getEffectiveUser: answer(() => ({ $object: 'User', ref: null })),
-  getScriptTimeZone: answer((session) => session.platform.addOn.timeZone),
-  getActiveUserLocale: answer(() => 'en'),
-  getTemporaryActiveUserKey: answer((session) => `window-${session.window}`),
+  getActiveUser: answerMethod(() => ({ $object: 'User', ref: null })),
+  getEffectiveUser: answerMethod(() => ({ $object: 'User', ref: null })),
+  getScriptTimeZone: answerMethod((session) => session.platform.addOn.timeZone),
+  getActiveUserLocale: answerMethod(() => 'en'),
+  getTemporaryActiveUserKey: answerMethod((session) => `window-${session.window}`),
 };
 
 export const USER: Methods<GoogleAppsScript.Base.User, null> = {
-  getEmail: answer(({ platform }) => platform.email()),
+  getEmail: answerMethod(({ platform }) => platform.email()),
 };
 
 function log(session: Session, _ref: null, args: readonly unknown[]) {
@@ -130,10 +132,10 @@ function log(session: Session, _ref: null, args: readonly unknown[]) {
 }
 
 export const CONSOLE: Methods<typeof console, null> = {
-  log: answer(log),
-  info: answer(log),
-  warn: answer(log),
-  error: answer(log),
+  log: answerMethod(log),
+  info: answerMethod(log),
+  warn: answerMethod(log),
+  error: answerMethod(log),
 };
 
-export const LOGGER: Methods<GoogleAppsScript.Base.Logger, null> = { log: answer(log) };
+export const LOGGER: Methods<GoogleAppsScript.Base.Logger, null> = { log: answerMethod(log) };

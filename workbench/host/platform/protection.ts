@@ -1,10 +1,10 @@
-import type { Protection } from '../extras.ts';
 import type { Box } from '../parseA1.ts';
+import type { Protection } from '../platformState.ts';
 import { sheetById } from '../sheetNamed.ts';
 import { type ObjectMark, SELF } from '../standIn/protocolTypes.ts';
-import { flag, pointed, text } from './optionalText.ts';
-import { answer, type Methods, type Session, write } from './session.ts';
+import { answerMethod, type Methods, type Session, writeMethod } from './session.ts';
 import { type RangeRef, rangeMark } from './sheetOf.ts';
+import { booleanArgument, objectArgument, textArgument } from './textArgument.ts';
 
 export interface ProtectionRef {
   readonly protection: number;
@@ -17,7 +17,7 @@ function mark(id: number): ObjectMark {
 /** Each call makes another protection, also on the same range: the platform does not merge them. */
 export function addProtection(session: Session, sheet: string, box: Box | undefined): ObjectMark {
   const { platform } = session;
-  const { protections } = platform.extras();
+  const { protections } = platform.state();
   const id = Math.max(0, ...protections.map((item) => item.id)) + 1;
   const made: Protection = {
     id,
@@ -38,21 +38,21 @@ export function protectionsOf(
 ): readonly ObjectMark[] {
   if (kind !== 'RANGE' && kind !== 'SHEET') throw new Error(`There is no protection type ${kind}`);
   return session.platform
-    .extras()
+    .state()
     .protections.filter((item) => sheet === undefined || item.sheet === sheet)
     .filter((item) => (item.box === undefined) === (kind === 'SHEET'))
     .map((item) => mark(item.id));
 }
 
 function find(session: Session, ref: ProtectionRef): Protection {
-  const found = session.platform.extras().protections.find((item) => item.id === ref.protection);
+  const found = session.platform.state().protections.find((item) => item.id === ref.protection);
   if (!found) throw new Error('The protection was removed');
   return found;
 }
 
 function update(session: Session, ref: ProtectionRef, part: Partial<Protection>) {
   const changed = { ...find(session, ref), ...part };
-  const { protections } = session.platform.extras();
+  const { protections } = session.platform.state();
   session.platform.change({
     protections: protections.map((item) => (item.id === ref.protection ? changed : item)),
   });
@@ -61,17 +61,17 @@ function update(session: Session, ref: ProtectionRef, part: Partial<Protection>)
 
 function remove(session: Session, ref: ProtectionRef) {
   find(session, ref);
-  const { protections } = session.platform.extras();
+  const { protections } = session.platform.state();
   session.platform.change({
     protections: protections.filter((item) => item.id !== ref.protection),
   });
 }
 
 export const PROTECTION: Methods<GoogleAppsScript.Spreadsheet.Protection, ProtectionRef> = {
-  getDescription: answer((session, ref) => find(session, ref).description),
-  isWarningOnly: answer((session, ref) => find(session, ref).warningOnly),
-  getProtectionType: answer((session, ref) => (find(session, ref).box ? 'RANGE' : 'SHEET')),
-  getRange: answer((session, ref) => {
+  getDescription: answerMethod((session, ref) => find(session, ref).description),
+  isWarningOnly: answerMethod((session, ref) => find(session, ref).warningOnly),
+  getProtectionType: answerMethod((session, ref) => (find(session, ref).box ? 'RANGE' : 'SHEET')),
+  getRange: answerMethod((session, ref) => {
     const { sheet, box } = find(session, ref);
     const rows = sheetById(session.platform.engine, sheet);
     const whole: Box = {
@@ -82,16 +82,16 @@ export const PROTECTION: Methods<GoogleAppsScript.Spreadsheet.Protection, Protec
     };
     return rangeMark(sheet, box ?? whole);
   }),
-  canEdit: answer(() => true),
-  setDescription: write((session, ref, args) =>
-    update(session, ref, { description: text(args, 0) }),
+  canEdit: answerMethod(() => true),
+  setDescription: writeMethod((session, ref, args) =>
+    update(session, ref, { description: textArgument(args, 0) }),
   ),
-  setWarningOnly: write((session, ref, args) =>
-    update(session, ref, { warningOnly: flag(args, 0) }),
+  setWarningOnly: writeMethod((session, ref, args) =>
+    update(session, ref, { warningOnly: booleanArgument(args, 0) }),
   ),
-  setRange: write((session, ref, args) => {
-    const { sheet, box } = pointed<RangeRef>(args, 0, 'Range');
+  setRange: writeMethod((session, ref, args) => {
+    const { sheet, box } = objectArgument<RangeRef>(args, 0, 'Range');
     return update(session, ref, { sheet, box });
   }),
-  remove: write(remove),
+  remove: writeMethod(remove),
 };

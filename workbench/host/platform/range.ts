@@ -4,11 +4,10 @@ import { changesFor, rangeOf, sheetById, writeCells } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import { core, sheets, sheetsFilter } from '../univer.ts';
 import { fromUniver } from './fromUniver.ts';
-import { matrix, optionalWhole, pointed, whole } from './optionalText.ts';
 import { addProtection } from './protection.ts';
 import { RANGE_FORMAT } from './rangeFormat.ts';
 import { all, one, RANGE_VALUES } from './rangeValues.ts';
-import { answer, type Methods, type Session, ui, write } from './session.ts';
+import { answerMethod, type Methods, type Session, uiMethod, writeMethod } from './session.ts';
 import { NEW_RULE, type RuleRef, setRule } from './setRule.ts';
 import {
   a1Of,
@@ -22,13 +21,19 @@ import {
   writeChecked,
 } from './sheetOf.ts';
 import { sortRange } from './sortRange.ts';
+import {
+  integerArgument,
+  matrixArgument,
+  objectArgument,
+  optionalIntegerArgument,
+} from './textArgument.ts';
 
 const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };
 const NO_FORMAT: ICellData = { s: null };
 const NO_NOTE: ICellData = { custom: null };
 
 function clearing(cell: ICellData) {
-  return write<RangeRef>((session, ref) => {
+  return writeMethod<RangeRef>((session, ref) => {
     writeCells(
       session.platform.engine,
       ref.sheet,
@@ -44,11 +49,13 @@ function readRule(session: Session, ref: RangeRef, row: number, column: number) 
 }
 
 function ruleArgument(value: unknown): RuleRef | undefined {
-  return value === null || value === undefined ? undefined : pointed([value], 0, 'DataValidation');
+  return value === null || value === undefined
+    ? undefined
+    : objectArgument([value], 0, 'DataValidation');
 }
 
 function setRules(session: Session, ref: RangeRef, args: readonly unknown[]) {
-  const rows = matrix(args, rowsOf(ref), columnsOf(ref));
+  const rows = matrixArgument(args, rowsOf(ref), columnsOf(ref));
   for (const [row, cells] of rows.entries()) {
     for (const [column, rule] of cells.entries()) {
       const startRow = ref.box.startRow + row;
@@ -95,17 +102,17 @@ function insertCheckboxes(session: Session, ref: RangeRef) {
 }
 
 function offset(session: Session, ref: RangeRef, args: readonly unknown[]) {
-  const startRow = ref.box.startRow + whole(args, 0);
-  const startColumn = ref.box.startColumn + whole(args, 1);
-  const endRow = startRow + (optionalWhole(args, 2) ?? rowsOf(ref)) - 1;
-  const endColumn = startColumn + (optionalWhole(args, 3) ?? columnsOf(ref)) - 1;
+  const startRow = ref.box.startRow + integerArgument(args, 0);
+  const startColumn = ref.box.startColumn + integerArgument(args, 1);
+  const endRow = startRow + (optionalIntegerArgument(args, 2) ?? rowsOf(ref)) - 1;
+  const endColumn = startColumn + (optionalIntegerArgument(args, 3) ?? columnsOf(ref)) - 1;
   const box = requireInside(sheetOf(session, ref), { startRow, startColumn, endRow, endColumn });
   return rangeMark(ref.sheet, box);
 }
 
 /** A cell inside the range, counted from 1. */
 function cellOf(session: Session, ref: RangeRef, args: readonly unknown[]) {
-  return offset(session, ref, [whole(args, 0) - 1, whole(args, 1) - 1, 1, 1]);
+  return offset(session, ref, [integerArgument(args, 0) - 1, integerArgument(args, 1) - 1, 1, 1]);
 }
 
 export function activate(session: Session, ref: RangeRef) {
@@ -125,38 +132,38 @@ function createFilter(session: Session, ref: RangeRef) {
 export const RANGE: Methods<GoogleAppsScript.Spreadsheet.Range, RangeRef> = {
   ...RANGE_VALUES,
   ...RANGE_FORMAT,
-  getRow: answer((_session, ref) => ref.box.startRow + 1),
-  getColumn: answer((_session, ref) => ref.box.startColumn + 1),
-  getLastRow: answer((_session, ref) => ref.box.endRow + 1),
-  getLastColumn: answer((_session, ref) => ref.box.endColumn + 1),
-  getNumRows: answer((_session, ref) => rowsOf(ref)),
-  getNumColumns: answer((_session, ref) => columnsOf(ref)),
-  getWidth: answer((_session, ref) => columnsOf(ref)),
-  getHeight: answer((_session, ref) => rowsOf(ref)),
-  getA1Notation: answer(a1Of),
-  getSheet: answer((_session, ref) => sheetMark(ref.sheet)),
-  getCell: answer(cellOf),
-  offset: answer(offset),
+  getRow: answerMethod((_session, ref) => ref.box.startRow + 1),
+  getColumn: answerMethod((_session, ref) => ref.box.startColumn + 1),
+  getLastRow: answerMethod((_session, ref) => ref.box.endRow + 1),
+  getLastColumn: answerMethod((_session, ref) => ref.box.endColumn + 1),
+  getNumRows: answerMethod((_session, ref) => rowsOf(ref)),
+  getNumColumns: answerMethod((_session, ref) => columnsOf(ref)),
+  getWidth: answerMethod((_session, ref) => columnsOf(ref)),
+  getHeight: answerMethod((_session, ref) => rowsOf(ref)),
+  getA1Notation: answerMethod(a1Of),
+  getSheet: answerMethod((_session, ref) => sheetMark(ref.sheet)),
+  getCell: answerMethod(cellOf),
+  offset: answerMethod(offset),
   clear: clearing({ ...NO_CONTENT, ...NO_FORMAT }),
   clearContent: clearing(NO_CONTENT),
   clearFormat: clearing(NO_FORMAT),
   clearNote: clearing(NO_NOTE),
-  clearDataValidations: write((session, ref) => {
+  clearDataValidations: writeMethod((session, ref) => {
     setRule(session, ref, undefined);
     return SELF;
   }),
-  setDataValidation: write((session, ref, args) => {
+  setDataValidation: writeMethod((session, ref, args) => {
     setRule(session, ref, ruleArgument(args[0]));
     return SELF;
   }),
-  setDataValidations: write(setRules),
-  getDataValidation: answer(one(readRule)),
-  getDataValidations: answer(all(readRule)),
-  insertCheckboxes: write(insertCheckboxes),
+  setDataValidations: writeMethod(setRules),
+  getDataValidation: answerMethod(one(readRule)),
+  getDataValidations: answerMethod(all(readRule)),
+  insertCheckboxes: writeMethod(insertCheckboxes),
   sort: { effect: 'write below values', run: sortRange },
-  merge: write(merge),
-  breakApart: write(breakApart),
-  protect: write((session, ref) => addProtection(session, ref.sheet, ref.box)),
-  activate: ui(activate),
-  createFilter: write(createFilter),
+  merge: writeMethod(merge),
+  breakApart: writeMethod(breakApart),
+  protect: writeMethod((session, ref) => addProtection(session, ref.sheet, ref.box)),
+  activate: uiMethod(activate),
+  createFilter: writeMethod(createFilter),
 };

@@ -2,20 +2,20 @@ import type { IBorderData, IStyleData } from '@univerjs/core';
 import { changesFor, patternAt, styleAt, writeCells } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import { core } from '../univer.ts';
-import { mismatch, number, text } from './optionalText.ts';
 import { all, each, one, same } from './rangeValues.ts';
-import { answer, type Methods, type Session, write } from './session.ts';
+import { answerMethod, type Methods, type Session, writeMethod } from './session.ts';
 import { type RangeRef, sheetOf } from './sheetOf.ts';
+import { numberArgument, signatureError, textArgument } from './textArgument.ts';
 
 type Style = (value: unknown) => IStyleData;
 
 const background: Style = (value) => ({ bg: color(value) });
 const fontColor: Style = (value) => ({ cl: color(value) });
-const fontFamily: Style = (value) => ({ ff: value === null ? null : text([value], 0) });
-const fontSize: Style = (value) => ({ fs: number([value], 0) });
+const fontFamily: Style = (value) => ({ ff: value === null ? null : textArgument([value], 0) });
+const fontSize: Style = (value) => ({ fs: numberArgument([value], 0) });
 const fontWeight: Style = (value) => ({ bl: choice(value, { normal: 0, bold: 1 }) });
 const fontStyle: Style = (value) => ({ it: choice(value, { normal: 0, italic: 1 }) });
-const numberFormat: Style = (value) => ({ n: { pattern: text([value], 0) } });
+const numberFormat: Style = (value) => ({ n: { pattern: textArgument([value], 0) } });
 const wrap: Style = (value) => ({ tb: value === true ? 3 : 1 });
 const wrapStrategy: Style = (value) => ({ tb: choice(value, { OVERFLOW: 1, CLIP: 2, WRAP: 3 }) });
 const horizontal: Style = (value) => ({
@@ -24,35 +24,35 @@ const horizontal: Style = (value) => ({
 const vertical: Style = (value) => ({ vt: choice(value, { top: 1, middle: 2, bottom: 3 }) });
 
 function color(value: unknown): IStyleData['bg'] {
-  return value === null ? null : { rgb: text([value], 0) };
+  return value === null ? null : { rgb: textArgument([value], 0) };
 }
 
 function choice(value: unknown, choices: Readonly<Record<string, number>>): number {
   const known = value === null ? 0 : choices[String(value)];
-  if (known === undefined) throw mismatch([value]);
+  if (known === undefined) throw signatureError([value]);
   return known;
 }
 
 function single(style: Style) {
-  return write<RangeRef>(same((_session, _ref, value) => ({ s: style(value) })));
+  return writeMethod<RangeRef>(same((_session, _ref, value) => ({ s: style(value) })));
 }
 
 function plural(style: Style) {
-  return write<RangeRef>(each((_session, _ref, value) => ({ s: style(value) })));
+  return writeMethod<RangeRef>(each((_session, _ref, value) => ({ s: style(value) })));
 }
 
 type ReadStyle = (style: IStyleData) => unknown;
 
-function reader(read: ReadStyle) {
+function styleReader(read: ReadStyle) {
   return (session: Session, ref: RangeRef, row: number, column: number) =>
     read(styleAt(session.platform.engine, sheetOf(session, ref), row, column));
 }
 
-const readBackground = reader((style) => style.bg?.rgb ?? '#ffffff');
-const readFontColor = reader((style) => style.cl?.rgb ?? '#000000');
-const readWeight = reader((style) => (style.bl === 1 ? 'bold' : 'normal'));
-const readSize = reader((style) => style.fs ?? 10);
-const readWrap = reader((style) => style.tb === 3);
+const readBackground = styleReader((style) => style.bg?.rgb ?? '#ffffff');
+const readFontColor = styleReader((style) => style.cl?.rgb ?? '#000000');
+const readWeight = styleReader((style) => (style.bl === 1 ? 'bold' : 'normal'));
+const readSize = styleReader((style) => style.fs ?? 10);
+const readWrap = styleReader((style) => style.tb === 3);
 const readPattern = (session: Session, ref: RangeRef, row: number, column: number) => {
   const pattern = patternAt(session.platform.engine, sheetOf(session, ref), row, column);
   return pattern === '' ? 'General' : pattern;
@@ -114,15 +114,15 @@ export const RANGE_FORMAT: Methods<GoogleAppsScript.Spreadsheet.Range, RangeRef>
   setHorizontalAlignments: plural(horizontal),
   setVerticalAlignment: single(vertical),
   setVerticalAlignments: plural(vertical),
-  setBorder: write(setBorder),
-  getBackground: answer(one(readBackground)),
-  getBackgrounds: answer(all(readBackground)),
-  getFontColor: answer(one(readFontColor)),
-  getFontWeight: answer(one(readWeight)),
-  getFontWeights: answer(all(readWeight)),
-  getFontSize: answer(one(readSize)),
-  getFontSizes: answer(all(readSize)),
-  getWrap: answer(one(readWrap)),
-  getNumberFormat: answer(one(readPattern)),
-  getNumberFormats: answer(all(readPattern)),
+  setBorder: writeMethod(setBorder),
+  getBackground: answerMethod(one(readBackground)),
+  getBackgrounds: answerMethod(all(readBackground)),
+  getFontColor: answerMethod(one(readFontColor)),
+  getFontWeight: answerMethod(one(readWeight)),
+  getFontWeights: answerMethod(all(readWeight)),
+  getFontSize: answerMethod(one(readSize)),
+  getFontSizes: answerMethod(all(readSize)),
+  getWrap: answerMethod(one(readWrap)),
+  getNumberFormat: answerMethod(one(readPattern)),
+  getNumberFormats: answerMethod(all(readPattern)),
 };

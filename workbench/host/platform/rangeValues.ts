@@ -2,9 +2,16 @@ import type { ICellData } from '@univerjs/core';
 import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cellContent.ts';
 import { cellAt, patternAt } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { content, matrix, mismatch, text } from './optionalText.ts';
-import { answer, type Method, type Methods, type Session, values, write } from './session.ts';
-import { change, collect, columnsOf, type RangeRef, rowsOf, sheetOf } from './sheetOf.ts';
+import {
+  answerMethod,
+  type Method,
+  type Methods,
+  type Session,
+  valuesMethod,
+  writeMethod,
+} from './session.ts';
+import { columnsOf, mapCells, type RangeRef, rowsOf, sheetOf, writeEachCell } from './sheetOf.ts';
+import { cellContentOf, matrixArgument, signatureError, textArgument } from './textArgument.ts';
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
@@ -33,7 +40,7 @@ export function one<Value>(read: Read<Value>): Method<RangeRef>['run'] {
 }
 
 export function all<Value>(read: Read<Value>): Method<RangeRef>['run'] {
-  return (session, ref) => collect(ref, (row, column) => read(session, ref, row, column));
+  return (session, ref) => mapCells(ref, (row, column) => read(session, ref, row, column));
 }
 
 type Cell = (session: Session, ref: RangeRef, value: unknown, pattern: string) => ICellData;
@@ -42,7 +49,7 @@ type Cell = (session: Session, ref: RangeRef, value: unknown, pattern: string) =
 export function same(cell: Cell): Method<RangeRef>['run'] {
   return (session, ref, args) => {
     const sheet = sheetOf(session, ref);
-    change(session, ref, (row, column) =>
+    writeEachCell(session, ref, (row, column) =>
       cell(session, ref, args[0], patternAt(session.platform.engine, sheet, row, column)),
     );
     return SELF;
@@ -52,9 +59,9 @@ export function same(cell: Cell): Method<RangeRef>['run'] {
 /** Writes one value for each cell, from rows as large as the range. */
 export function each(cell: Cell): Method<RangeRef>['run'] {
   return (session, ref, args) => {
-    const rows = matrix(args, rowsOf(ref), columnsOf(ref));
+    const rows = matrixArgument(args, rowsOf(ref), columnsOf(ref));
     const sheet = sheetOf(session, ref);
-    change(session, ref, (row, column, index) =>
+    writeEachCell(session, ref, (row, column, index) =>
       cell(
         session,
         ref,
@@ -67,18 +74,18 @@ export function each(cell: Cell): Method<RangeRef>['run'] {
 }
 
 const storeContent: Cell = (session, _ref, value, pattern) =>
-  storedCell(content(value), pattern, session.platform.zone);
+  storedCell(cellContentOf(value), pattern, session.platform.zone);
 
 /** Formula text; the platform takes it with or without the leading sign. */
 const storeFormula: Cell = (_session, _ref, value, pattern) => {
-  const formula = text([value], 0);
+  const formula = textArgument([value], 0);
   if (formula === '') return typedCell('', pattern);
   return typedCell(formula.startsWith('=') ? formula : `=${formula}`, pattern);
 };
 
 const storeNote: Cell = (_session, _ref, value) => {
   if (value === null || value === '') return { custom: null };
-  if (typeof value !== 'string') throw mismatch([value]);
+  if (typeof value !== 'string') throw signatureError([value]);
   return { custom: { note: value } };
 };
 
@@ -90,28 +97,28 @@ const readNote: Read<string> = (session, ref, row, column) => {
 };
 
 export const RANGE_VALUES: Methods<Range, RangeRef> = {
-  getValue: values(one(readContent)),
-  getValues: values(all(readContent)),
-  getDisplayValue: values(one(readText)),
-  getDisplayValues: values(all(readText)),
-  getFormula: answer(one(readFormula)),
-  getFormulas: answer(all(readFormula)),
-  getNote: answer(one(readNote)),
-  getNotes: answer(all(readNote)),
-  isBlank: values((session, ref) =>
-    collect(ref, (row, column) => readContent(session, ref, row, column)).every((row) =>
+  getValue: valuesMethod(one(readContent)),
+  getValues: valuesMethod(all(readContent)),
+  getDisplayValue: valuesMethod(one(readText)),
+  getDisplayValues: valuesMethod(all(readText)),
+  getFormula: answerMethod(one(readFormula)),
+  getFormulas: answerMethod(all(readFormula)),
+  getNote: answerMethod(one(readNote)),
+  getNotes: answerMethod(all(readNote)),
+  isBlank: valuesMethod((session, ref) =>
+    mapCells(ref, (row, column) => readContent(session, ref, row, column)).every((row) =>
       row.every((value) => value === ''),
     ),
   ),
-  isChecked: values((session, ref) => {
-    const ticks = collect(ref, (row, column) => readContent(session, ref, row, column)).flat();
+  isChecked: valuesMethod((session, ref) => {
+    const ticks = mapCells(ref, (row, column) => readContent(session, ref, row, column)).flat();
     if (ticks.every((tick) => tick === true)) return true;
     return ticks.every((tick) => tick === false) ? false : null;
   }),
-  setValue: write(same(storeContent)),
-  setValues: write(each(storeContent)),
-  setFormula: write(same(storeFormula)),
-  setFormulas: write(each(storeFormula)),
-  setNote: write(same(storeNote)),
-  setNotes: write(each(storeNote)),
+  setValue: writeMethod(same(storeContent)),
+  setValues: writeMethod(each(storeContent)),
+  setFormula: writeMethod(same(storeFormula)),
+  setFormulas: writeMethod(each(storeFormula)),
+  setNote: writeMethod(same(storeNote)),
+  setNotes: writeMethod(each(storeNote)),
 };

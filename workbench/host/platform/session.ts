@@ -2,12 +2,12 @@
 
 import type { AddOn } from '../addOn.ts';
 import type { Engine } from '../engine.ts';
-import type { Extras } from '../extras.ts';
 import type { MenuItem, UiRequest } from '../Host.ts';
 import type { Box } from '../parseA1.ts';
+import type { PlatformState } from '../platformState.ts';
 
 /** What the platform lets a run of the add-on do. */
-export type Mode = 'full' | 'simple trigger' | 'custom function';
+export type RunMode = 'full' | 'simple trigger' | 'custom function';
 
 /** The spreadsheet and everything else that outlives a run. */
 export interface Platform {
@@ -16,8 +16,8 @@ export interface Platform {
   readonly zone: string;
   /** Changes whenever the workbook is another one. */
   readonly spreadsheetId: string;
-  extras(): Extras;
-  change(extras: Partial<Extras>): void;
+  state(): PlatformState;
+  change(part: Partial<PlatformState>): void;
   /** The document lock: who holds it, if anybody. */
   lock: symbol | undefined;
   settled(): Promise<void>;
@@ -41,7 +41,7 @@ export interface AlertText {
 /** One run of the add-on: a call from a menu or page, a trigger, or a calculation of sheet functions. */
 export interface Session {
   readonly platform: Platform;
-  readonly mode: Mode;
+  readonly mode: RunMode;
   readonly window: string;
   readonly key: symbol;
   selection: { readonly sheet: string; readonly box: Box };
@@ -70,19 +70,19 @@ type MethodName<Type> = {
 /** Methods of one platform class; a name the platform does not have fails to compile. */
 export type Methods<Type, Ref> = { readonly [Key in MethodName<Type>]?: Method<Ref> };
 
-export function answer<Ref>(run: Method<Ref>['run']): Method<Ref> {
+export function answerMethod<Ref>(run: Method<Ref>['run']): Method<Ref> {
   return { effect: 'none', run };
 }
 
-export function values<Ref>(run: Method<Ref>['run']): Method<Ref> {
+export function valuesMethod<Ref>(run: Method<Ref>['run']): Method<Ref> {
   return { effect: 'values', run };
 }
 
-export function write<Ref>(run: Method<Ref>['run']): Method<Ref> {
+export function writeMethod<Ref>(run: Method<Ref>['run']): Method<Ref> {
   return { effect: 'write', run };
 }
 
-export function ui<Ref>(run: Method<Ref>['run']): Method<Ref> {
+export function uiMethod<Ref>(run: Method<Ref>['run']): Method<Ref> {
   return { effect: 'ui', run };
 }
 

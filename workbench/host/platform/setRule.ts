@@ -6,9 +6,9 @@ import { rangeOf, sheetById } from '../sheetNamed.ts';
 import { isObjectMark } from '../standIn/protocolTypes.ts';
 import { core, dataValidation } from '../univer.ts';
 import { joinList } from './checkValidation.ts';
-import { list, text } from './optionalText.ts';
 import type { Session } from './session.ts';
 import type { RangeRef } from './sheetOf.ts';
+import { arrayArgument, textArgument } from './textArgument.ts';
 
 /** A rule before it is set on cells. */
 export interface RuleRef {
@@ -68,7 +68,7 @@ function kindOf(session: Session, rule: RuleRef): RuleKind {
     case 'VALUE_IN_LIST':
       return {
         type: types.LIST,
-        formula1: joinList(list(rule.values, 0).map(String)),
+        formula1: joinList(arrayArgument(rule.values, 0).map(String)),
         showDropDown: second === true,
       };
     case 'VALUE_IN_RANGE':
@@ -80,7 +80,7 @@ function kindOf(session: Session, rule: RuleRef): RuleKind {
     case 'CHECKBOX':
       return { type: types.CHECKBOX };
     case 'CUSTOM_FORMULA':
-      return { type: types.CUSTOM, formula1: text(rule.values, 0) };
+      return { type: types.CUSTOM, formula1: textArgument(rule.values, 0) };
     default:
       return comparison(session, rule.criteria ?? '', rule.values);
   }

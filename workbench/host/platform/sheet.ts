@@ -1,16 +1,29 @@
 import { findRange, sheetNamed, sheetNumber, usedSize } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import { sheets, sheetsFilter } from '../univer.ts';
-import { chartsOf, insertChart, newChart, removeChart } from './chart.ts';
 import { addMetadata, metadataOf } from './developerMetadata.ts';
-import { flag, optionalText, optionalWhole, text, whole } from './optionalText.ts';
+import { chartsOf, insertChart, newChart, removeChart } from './embeddedChart.ts';
 import { addProtection, protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
-import { answer, type Methods, type Session, ui, values, write } from './session.ts';
+import {
+  answerMethod,
+  type Methods,
+  type Session,
+  uiMethod,
+  valuesMethod,
+  writeMethod,
+} from './session.ts';
 import { SHEET_CELLS } from './sheetCells.ts';
 import { SHEET_LAYOUT } from './sheetLayout.ts';
 import { sheetMutation } from './sheetMutation.ts';
 import { rangeMark, requireInside, type SheetRef, sheetOf } from './sheetOf.ts';
+import {
+  booleanArgument,
+  integerArgument,
+  optionalIntegerArgument,
+  optionalTextArgument,
+  textArgument,
+} from './textArgument.ts';
 
 /** `getRange('A1:B2')` or `getRange(row, column, rows, columns)`, counted from 1. */
 function getRange(session: Session, ref: SheetRef, args: readonly unknown[]) {
@@ -20,10 +33,10 @@ function getRange(session: Session, ref: SheetRef, args: readonly unknown[]) {
     if (!found) throw new Error(`Range not found: ${args[0]}`);
     return rangeMark(found.sheet, found.box);
   }
-  const startRow = whole(args, 0) - 1;
-  const startColumn = whole(args, 1) - 1;
-  const endRow = startRow + (optionalWhole(args, 2) ?? 1) - 1;
-  const endColumn = startColumn + (optionalWhole(args, 3) ?? 1) - 1;
+  const startRow = integerArgument(args, 0) - 1;
+  const startColumn = integerArgument(args, 1) - 1;
+  const endRow = startRow + (optionalIntegerArgument(args, 2) ?? 1) - 1;
+  const endColumn = startColumn + (optionalIntegerArgument(args, 3) ?? 1) - 1;
   return rangeMark(ref.sheet, requireInside(sheet, { startRow, startColumn, endRow, endColumn }));
 }
 
@@ -40,7 +53,7 @@ function dataRange(session: Session, ref: SheetRef) {
 
 function rename(session: Session, ref: SheetRef, args: readonly unknown[]) {
   const { engine } = session.platform;
-  const name = text(args, 0);
+  const name = textArgument(args, 0);
   const other = sheetNamed(engine, name);
   if (other && other.getSheetId() !== ref.sheet) {
     throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
@@ -56,47 +69,49 @@ function rename(session: Session, ref: SheetRef, args: readonly unknown[]) {
 export const SHEET: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
   ...SHEET_LAYOUT,
   ...SHEET_CELLS,
-  getName: answer((session, ref) => sheetOf(session, ref).getName()),
-  getSheetName: answer((session, ref) => sheetOf(session, ref).getName()),
-  getSheetId: answer((_session, ref) => sheetNumber(ref.sheet)),
-  getParent: answer(() => ({ $object: 'Spreadsheet', ref: null })),
-  getIndex: answer(
+  getName: answerMethod((session, ref) => sheetOf(session, ref).getName()),
+  getSheetName: answerMethod((session, ref) => sheetOf(session, ref).getName()),
+  getSheetId: answerMethod((_session, ref) => sheetNumber(ref.sheet)),
+  getParent: answerMethod(() => ({ $object: 'Spreadsheet', ref: null })),
+  getIndex: answerMethod(
     (session, ref) =>
       1 + session.platform.engine.workbook.getSheets().indexOf(sheetOf(session, ref)),
   ),
-  getRange: answer(getRange),
-  getDataRange: values(dataRange),
-  getLastRow: values(
+  getRange: answerMethod(getRange),
+  getDataRange: valuesMethod(dataRange),
+  getLastRow: valuesMethod(
     (session, ref) => usedSize(session.platform.engine, sheetOf(session, ref)).rows,
   ),
-  getLastColumn: values(
+  getLastColumn: valuesMethod(
     (session, ref) => usedSize(session.platform.engine, sheetOf(session, ref)).columns,
   ),
-  isSheetHidden: answer((session, ref) => sheetOf(session, ref).isSheetHidden() === 1),
-  setName: write(rename),
+  isSheetHidden: answerMethod((session, ref) => sheetOf(session, ref).isSheetHidden() === 1),
+  setName: writeMethod(rename),
   hideSheet: sheetMutation(sheets.SetWorksheetHideMutation.id, () => ({ hidden: 1 })),
   showSheet: sheetMutation(sheets.SetWorksheetHideMutation.id, () => ({ hidden: 0 })),
   setTabColor: sheetMutation(sheets.SetTabColorMutation.id, (_session, _ref, args) => ({
-    color: optionalText(args, 0) ?? '',
+    color: optionalTextArgument(args, 0) ?? '',
   })),
   setHiddenGridlines: sheetMutation(sheets.ToggleGridlinesMutation.id, (_session, _ref, args) => ({
-    showGridlines: flag(args, 0) ? 0 : 1,
+    showGridlines: booleanArgument(args, 0) ? 0 : 1,
   })),
-  activate: ui((session, ref) =>
+  activate: uiMethod((session, ref) =>
     activate(session, {
       sheet: ref.sheet,
       box: { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 },
     }),
   ),
-  protect: write((session, ref) => addProtection(session, ref.sheet, undefined)),
-  getProtections: answer((session, ref, args) => protectionsOf(session, ref.sheet, text(args, 0))),
-  newChart: answer((_session, ref) => newChart(ref.sheet)),
-  insertChart: write((session, ref, args) => insertChart(session, ref.sheet, args)),
-  getCharts: answer((session, ref) => chartsOf(session, ref.sheet)),
-  removeChart: write((session, _ref, args) => removeChart(session, args)),
-  addDeveloperMetadata: write((session, ref, args) => addMetadata(session, ref.sheet, args)),
-  getDeveloperMetadata: answer((session, ref) => metadataOf(session, ref.sheet)),
-  getFilter: answer((session, ref) =>
+  protect: writeMethod((session, ref) => addProtection(session, ref.sheet, undefined)),
+  getProtections: answerMethod((session, ref, args) =>
+    protectionsOf(session, ref.sheet, textArgument(args, 0)),
+  ),
+  newChart: answerMethod((_session, ref) => newChart(ref.sheet)),
+  insertChart: writeMethod((session, ref, args) => insertChart(session, ref.sheet, args)),
+  getCharts: answerMethod((session, ref) => chartsOf(session, ref.sheet)),
+  removeChart: writeMethod((session, _ref, args) => removeChart(session, args)),
+  addDeveloperMetadata: writeMethod((session, ref, args) => addMetadata(session, ref.sheet, args)),
+  getDeveloperMetadata: answerMethod((session, ref) => metadataOf(session, ref.sheet)),
+  getFilter: answerMethod((session, ref) =>
     session.platform.engine.filterRange(ref.sheet) ? { $object: 'Filter', ref } : null,
   ),
 };

@@ -2,13 +2,13 @@ import type { ICellData } from '@univerjs/core';
 import { storedCell } from '../cellContent.ts';
 import { changeLayout, changesFor, sheetSize, usedSize, writeCells } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { content, list } from './optionalText.ts';
-import { type Methods, type Session, write } from './session.ts';
-import { band, wholeSheet } from './sheetMutation.ts';
+import { type Methods, type Session, writeMethod } from './session.ts';
+import { rowsOrColumns, wholeSheet } from './sheetMutation.ts';
 import { type SheetRef, sheetOf, writeChecked } from './sheetOf.ts';
+import { arrayArgument, cellContentOf } from './textArgument.ts';
 
 function clearing(cell: ICellData) {
-  return write<SheetRef>((session, ref) => {
+  return writeMethod<SheetRef>((session, ref) => {
     const matrix = sheetOf(session, ref).getCellMatrix();
     const changes = changesFor(wholeSheet(session, ref), (row, column) =>
       matrix.getValue(row, column) ? { ...cell } : undefined,
@@ -22,18 +22,25 @@ const NO_CONTENT: ICellData = { v: null, f: null, si: null, t: null, p: null };
 
 function appendRow(session: Session, ref: SheetRef, args: readonly unknown[]) {
   const { engine, zone } = session.platform;
-  const row = list(args, 0);
+  const row = arrayArgument(args, 0);
   const sheet = sheetOf(session, ref);
   const at = usedSize(engine, sheet).rows;
   const { rows, columns } = sheetSize(sheet);
   if (at >= rows)
-    changeLayout(engine, ref.sheet, 'insert rows', band(session, ref, 'rows', rows + 1, 1));
+    changeLayout(
+      engine,
+      ref.sheet,
+      'insert rows',
+      rowsOrColumns(session, ref, 'rows', rows + 1, 1),
+    );
   if (row.length > columns) {
-    const missing = band(session, ref, 'columns', columns + 1, row.length - columns);
+    const missing = rowsOrColumns(session, ref, 'columns', columns + 1, row.length - columns);
     changeLayout(engine, ref.sheet, 'insert columns', missing);
   }
   const box = { startRow: at, startColumn: 0, endRow: at, endColumn: row.length - 1 };
-  const changes = changesFor(box, (_row, column) => storedCell(content(row[column]), '', zone));
+  const changes = changesFor(box, (_row, column) =>
+    storedCell(cellContentOf(row[column]), '', zone),
+  );
   writeChecked(session, ref.sheet, changes);
   return SELF;
 }

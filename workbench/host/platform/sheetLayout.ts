@@ -1,30 +1,34 @@
 import { changeLayout, rangeOf, sheetSize } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import { sheets } from '../univer.ts';
-import { optionalWhole, whole } from './optionalText.ts';
-import { answer, type Methods, type Session, write } from './session.ts';
-import { band, type Kind, sheetMutation } from './sheetMutation.ts';
+import { answerMethod, type Methods, type Session, writeMethod } from './session.ts';
+import { type Dimension, rowsOrColumns, sheetMutation } from './sheetMutation.ts';
 import { type SheetRef, sheetOf } from './sheetOf.ts';
+import { integerArgument, optionalIntegerArgument } from './textArgument.ts';
 
-function insert(kind: Kind, place: 'after' | 'before', counts: 'counted' | 'single' = 'counted') {
-  return write<SheetRef>((session, ref, args) => {
-    const at = whole(args, 0) + (place === 'after' ? 1 : 0);
+function insert(
+  kind: Dimension,
+  place: 'after' | 'before',
+  counts: 'counted' | 'single' = 'counted',
+) {
+  return writeMethod<SheetRef>((session, ref, args) => {
+    const at = integerArgument(args, 0) + (place === 'after' ? 1 : 0);
     const size = sheetSize(sheetOf(session, ref))[kind];
     if (at < 1 || at > size + 1) throw new Error(`Those ${kind} are out of bounds.`);
-    const count = counts === 'single' ? 1 : whole(args, 1);
+    const count = counts === 'single' ? 1 : integerArgument(args, 1);
     changeLayout(
       session.platform.engine,
       ref.sheet,
       `insert ${kind}`,
-      band(session, ref, kind, at, count),
+      rowsOrColumns(session, ref, kind, at, count),
     );
     return SELF;
   });
 }
 
-function remove(kind: Kind) {
-  return write<SheetRef>((session, ref, args) => {
-    const [first, count] = [whole(args, 0), optionalWhole(args, 1) ?? 1];
+function remove(kind: Dimension) {
+  return writeMethod<SheetRef>((session, ref, args) => {
+    const [first, count] = [integerArgument(args, 0), optionalIntegerArgument(args, 1) ?? 1];
     const size = sheetSize(sheetOf(session, ref))[kind];
     if (first < 1 || first + count - 1 > size) throw new Error(`Those ${kind} are out of bounds.`);
     if (count === size) throw new Error(`You can't delete all the ${kind} on the sheet.`);
@@ -37,28 +41,46 @@ function remove(kind: Kind) {
       session.platform.engine,
       ref.sheet,
       `remove ${kind}`,
-      band(session, ref, kind, first, count),
+      rowsOrColumns(session, ref, kind, first, count),
     );
   });
 }
 
-function bandMutation(id: string, kind: Kind) {
+function bandMutation(id: string, kind: Dimension) {
   return sheetMutation(id, (session, ref, args) => ({
-    ranges: [rangeOf(band(session, ref, kind, whole(args, 0), optionalWhole(args, 1) ?? 1))],
+    ranges: [
+      rangeOf(
+        rowsOrColumns(
+          session,
+          ref,
+          kind,
+          integerArgument(args, 0),
+          optionalIntegerArgument(args, 1) ?? 1,
+        ),
+      ),
+    ],
   }));
 }
 
 function sizeMutation(
   id: string,
-  kind: Kind,
+  kind: Dimension,
   name: 'colWidth' | 'rowHeight',
   counts: 'one' | 'many',
 ) {
   return sheetMutation(id, (session, ref, args) => ({
     ranges: [
-      rangeOf(band(session, ref, kind, whole(args, 0), counts === 'one' ? 1 : whole(args, 1))),
+      rangeOf(
+        rowsOrColumns(
+          session,
+          ref,
+          kind,
+          integerArgument(args, 0),
+          counts === 'one' ? 1 : integerArgument(args, 1),
+        ),
+      ),
     ],
-    [name]: whole(args, counts === 'one' ? 1 : 2),
+    [name]: integerArgument(args, counts === 'one' ? 1 : 2),
   }));
 }
 
@@ -78,8 +100,8 @@ function frozen(
 
 /** Rows, columns and their sizes. */
 export const SHEET_LAYOUT: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef> = {
-  getMaxRows: answer((session, ref) => sheetSize(sheetOf(session, ref)).rows),
-  getMaxColumns: answer((session, ref) => sheetSize(sheetOf(session, ref)).columns),
+  getMaxRows: answerMethod((session, ref) => sheetSize(sheetOf(session, ref)).rows),
+  getMaxColumns: answerMethod((session, ref) => sheetSize(sheetOf(session, ref)).columns),
   insertRowsAfter: insert('rows', 'after'),
   insertRowsBefore: insert('rows', 'before'),
   insertRowAfter: insert('rows', 'after', 'single'),
@@ -104,22 +126,22 @@ export const SHEET_LAYOUT: Methods<GoogleAppsScript.Spreadsheet.Sheet, SheetRef>
   ),
   setRowHeight: sizeMutation(sheets.SetWorksheetRowHeightMutation.id, 'rows', 'rowHeight', 'one'),
   setRowHeights: sizeMutation(sheets.SetWorksheetRowHeightMutation.id, 'rows', 'rowHeight', 'many'),
-  getColumnWidth: answer((session, ref, args) =>
-    sheetOf(session, ref).getColumnWidth(whole(args, 0) - 1),
+  getColumnWidth: answerMethod((session, ref, args) =>
+    sheetOf(session, ref).getColumnWidth(integerArgument(args, 0) - 1),
   ),
-  getRowHeight: answer((session, ref, args) =>
-    sheetOf(session, ref).getRowHeight(whole(args, 0) - 1),
+  getRowHeight: answerMethod((session, ref, args) =>
+    sheetOf(session, ref).getRowHeight(integerArgument(args, 0) - 1),
   ),
   hideColumns: bandMutation(sheets.SetColHiddenMutation.id, 'columns'),
   showColumns: bandMutation(sheets.SetColVisibleMutation.id, 'columns'),
   hideRows: bandMutation(sheets.SetRowHiddenMutation.id, 'rows'),
   showRows: bandMutation(sheets.SetRowVisibleMutation.id, 'rows'),
   setFrozenRows: sheetMutation(sheets.SetFrozenMutation.id, (session, ref, args) =>
-    frozen(session, ref, { ySplit: whole(args, 0) }),
+    frozen(session, ref, { ySplit: integerArgument(args, 0) }),
   ),
   setFrozenColumns: sheetMutation(sheets.SetFrozenMutation.id, (session, ref, args) =>
-    frozen(session, ref, { xSplit: whole(args, 0) }),
+    frozen(session, ref, { xSplit: integerArgument(args, 0) }),
   ),
-  getFrozenRows: answer((session, ref) => sheetOf(session, ref).getConfig().freeze.ySplit),
-  getFrozenColumns: answer((session, ref) => sheetOf(session, ref).getConfig().freeze.xSplit),
+  getFrozenRows: answerMethod((session, ref) => sheetOf(session, ref).getConfig().freeze.ySplit),
+  getFrozenColumns: answerMethod((session, ref) => sheetOf(session, ref).getConfig().freeze.xSplit),
 };

@@ -1,7 +1,7 @@
 import type { Box } from '../parseA1.ts';
 import { sheetSize } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { type Session, write } from './session.ts';
+import { type Session, writeMethod } from './session.ts';
 import { type SheetRef, sheetOf } from './sheetOf.ts';
 
 export function wholeSheet(session: Session, ref: SheetRef): Box {
@@ -9,13 +9,13 @@ export function wholeSheet(session: Session, ref: SheetRef): Box {
   return { startRow: 0, startColumn: 0, endRow: rows - 1, endColumn: columns - 1 };
 }
 
-export type Kind = 'rows' | 'columns';
+export type Dimension = 'rows' | 'columns';
 
 /** Whole rows or columns from a place counted from 1. */
-export function band(
+export function rowsOrColumns(
   session: Session,
   ref: SheetRef,
-  kind: Kind,
+  kind: Dimension,
   first: number,
   count: number,
 ): Box {
@@ -31,7 +31,7 @@ export function sheetMutation(
   id: string,
   params: (session: Session, ref: SheetRef, args: readonly unknown[]) => object,
 ) {
-  return write<SheetRef>((session, ref, args) => {
+  return writeMethod<SheetRef>((session, ref, args) => {
     const target = { unitId: session.platform.engine.unit, subUnitId: ref.sheet };
     session.platform.engine.mutate(id, { ...target, ...params(session, ref, args) }, 'host');
     return SELF;

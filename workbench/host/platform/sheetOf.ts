@@ -52,7 +52,7 @@ export function requireInside(sheet: Worksheet, box: Box): Box {
 }
 
 /** Reads every cell of a range into rows. */
-export function collect<Value>(
+export function mapCells<Value>(
   ref: RangeRef,
   read: (row: number, column: number) => Value,
 ): readonly (readonly Value[])[] {
@@ -68,7 +68,7 @@ export function collect<Value>(
  *
  * @throws Error when a value breaks a rule that rejects it, before anything is written
  */
-export function change(
+export function writeEachCell(
   session: Session,
   ref: RangeRef,
   cell: (row: number, column: number, index: { row: number; column: number }) => ICellData,

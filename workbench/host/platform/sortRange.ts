@@ -3,9 +3,9 @@ import { type CellContent, cellContent, isDateMark } from '../cellContent.ts';
 import type { Box } from '../parseA1.ts';
 import { cellAt, changesFor, patternAt, writeCells } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { flag, list, mismatch, whole } from './optionalText.ts';
 import type { Session } from './session.ts';
 import { type RangeRef, rowsOf, sheetOf } from './sheetOf.ts';
+import { arrayArgument, booleanArgument, integerArgument, signatureError } from './textArgument.ts';
 
 interface SortKey {
   /** From 0 */
@@ -52,11 +52,11 @@ function rowCopy(sheet: Worksheet, row: number, { startColumn, endColumn }: Box)
 /** A column's number, or `{ column, ascending }`, or a list of them. */
 function keysOf(args: readonly unknown[]): readonly SortKey[] {
   const [given] = args;
-  return (Array.isArray(given) ? list(args, 0) : [given]).map((one) => {
-    if (typeof one === 'number') return { column: whole([one], 0) - 1, sign: 1 };
-    if (typeof one !== 'object' || one === null || !('column' in one)) throw mismatch(args);
-    const isDown = 'ascending' in one && !flag([one.ascending], 0);
-    return { column: whole([one.column], 0) - 1, sign: isDown ? -1 : 1 };
+  return (Array.isArray(given) ? arrayArgument(args, 0) : [given]).map((one) => {
+    if (typeof one === 'number') return { column: integerArgument([one], 0) - 1, sign: 1 };
+    if (typeof one !== 'object' || one === null || !('column' in one)) throw signatureError(args);
+    const isDown = 'ascending' in one && !booleanArgument([one.ascending], 0);
+    return { column: integerArgument([one.column], 0) - 1, sign: isDown ? -1 : 1 };
   });
 }
 

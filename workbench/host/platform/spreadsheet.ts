@@ -4,12 +4,17 @@ import { type Box, formatA1, quoteSheet } from '../parseA1.ts';
 import { findRange, sheetById, sheetNamed, sheetNumber, unusedSheetId } from '../sheetNamed.ts';
 import { formula, sheets } from '../univer.ts';
 import { addMetadata, metadataOf } from './developerMetadata.ts';
-import { optionalText, pointed, text, whole } from './optionalText.ts';
 import { protectionsOf } from './protection.ts';
 import { activate } from './range.ts';
-import { answer, type Methods, type Session, ui, write } from './session.ts';
+import { answerMethod, type Methods, type Session, uiMethod, writeMethod } from './session.ts';
 import { NEW_RULE } from './setRule.ts';
 import { type RangeRef, rangeMark, type SheetRef, sheetMark } from './sheetOf.ts';
+import {
+  integerArgument,
+  objectArgument,
+  optionalTextArgument,
+  textArgument,
+} from './textArgument.ts';
 
 const FIRST_CELL: Box = { startRow: 0, startColumn: 0, endRow: 0, endColumn: 0 };
 
@@ -40,7 +45,7 @@ function insertSheet(session: Session, _ref: null, args: readonly unknown[]) {
 
 function deleteSheet(session: Session, _ref: null, args: readonly unknown[]) {
   const { engine } = session.platform;
-  const { sheet } = pointed<SheetRef>(args, 0, 'Sheet');
+  const { sheet } = objectArgument<SheetRef>(args, 0, 'Sheet');
   const name = sheetById(engine, sheet).getName();
   const rest = engine.workbook.getSheets().filter((item) => item.getSheetId() !== sheet);
   const next = rest[0];
@@ -58,7 +63,7 @@ function namedRange(session: Session, name: string) {
 }
 
 function getRangeByName(session: Session, _ref: null, args: readonly unknown[]) {
-  const name = text(args, 0);
+  const name = textArgument(args, 0);
   const target = namedRange(session, name)?.formulaOrRefString.replace(/^=/, '').replace(/\$/g, '');
   const found = findRange(session.platform.engine, target ?? name, session.selection.sheet);
   return found ? rangeMark(found.sheet, found.box) : null;
@@ -66,9 +71,9 @@ function getRangeByName(session: Session, _ref: null, args: readonly unknown[]) 
 
 function setNamedRange(session: Session, _ref: null, args: readonly unknown[]) {
   const { engine } = session.platform;
-  const name = text(args, 0);
+  const name = textArgument(args, 0);
   if (!/^[A-Za-z_][A-Za-z0-9_]*$/.test(name)) throw new Error(`"${name}" is no valid range name`);
-  const ref = pointed<RangeRef>(args, 1, 'Range');
+  const ref = objectArgument<RangeRef>(args, 1, 'Range');
   const cells = formatA1(ref.box).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
   const params = {
     unitId: engine.unit,
@@ -81,20 +86,20 @@ function setNamedRange(session: Session, _ref: null, args: readonly unknown[]) {
 
 function removeNamedRange(session: Session, _ref: null, args: readonly unknown[]) {
   const { engine } = session.platform;
-  const found = namedRange(session, text(args, 0));
-  if (!found) throw new Error(`The range name "${text(args, 0)}" does not exist`);
+  const found = namedRange(session, textArgument(args, 0));
+  if (!found) throw new Error(`The range name "${textArgument(args, 0)}" does not exist`);
   const params = { ...found, unitId: engine.unit };
   engine.mutate(formula.RemoveDefinedNameMutation.id, params, 'host');
 }
 
 function getRange(session: Session, _ref: null, args: readonly unknown[]) {
-  const found = findRange(session.platform.engine, text(args, 0), session.selection.sheet);
-  if (!found) throw new Error(`Range not found: ${text(args, 0)}`);
+  const found = findRange(session.platform.engine, textArgument(args, 0), session.selection.sheet);
+  if (!found) throw new Error(`Range not found: ${textArgument(args, 0)}`);
   return rangeMark(found.sheet, found.box);
 }
 
 function setActiveSheet(session: Session, _ref: null, args: readonly unknown[]) {
-  const { sheet } = pointed<SheetRef>(args, 0, 'Sheet');
+  const { sheet } = objectArgument<SheetRef>(args, 0, 'Sheet');
   activate(session, { sheet, box: FIRST_CELL });
   return sheetMark(sheet);
 }
@@ -107,8 +112,8 @@ const activeCell = (session: Session) => {
 const selected = (session: Session) => rangeMark(session.selection.sheet, session.selection.box);
 
 function toast(session: Session, _ref: null, args: readonly unknown[]) {
-  const title = optionalText(args, 1) ?? '';
-  session.platform.show(session.window, { kind: 'toast', title, text: text(args, 0) });
+  const title = optionalTextArgument(args, 1) ?? '';
+  session.platform.show(session.window, { kind: 'toast', title, text: textArgument(args, 0) });
 }
 
 function moveActiveSheet(session: Session, _ref: null, args: readonly unknown[]) {
@@ -126,67 +131,69 @@ function moveActiveSheet(session: Session, _ref: null, args: readonly unknown[])
 }
 
 export const SPREADSHEET: Methods<GoogleAppsScript.Spreadsheet.Spreadsheet, null> = {
-  getId: answer((session) => session.platform.spreadsheetId),
-  getName: answer((session) => session.platform.engine.workbook.getName()),
+  getId: answerMethod((session) => session.platform.spreadsheetId),
+  getName: answerMethod((session) => session.platform.engine.workbook.getName()),
   // Without a server there is no address; what is built from it stays recognizable.
-  getUrl: answer(
+  getUrl: answerMethod(
     (session) => `https://docs.google.com/spreadsheets/d/${session.platform.spreadsheetId}/edit`,
   ),
-  getSpreadsheetTimeZone: answer((session) => session.platform.zone),
-  getSpreadsheetLocale: answer(() => 'en_US'),
-  getSheetByName: answer((session, _ref, args) => {
-    const name = text(args, 0);
+  getSpreadsheetTimeZone: answerMethod((session) => session.platform.zone),
+  getSpreadsheetLocale: answerMethod(() => 'en_US'),
+  getSheetByName: answerMethod((session, _ref, args) => {
+    const name = textArgument(args, 0);
     const found = session.platform.engine.workbook
       .getSheets()
       .find((sheet) => sheet.getName() === name);
     return found ? sheetMark(found.getSheetId()) : null;
   }),
-  getSheetById: answer((session, _ref, args) => {
+  getSheetById: answerMethod((session, _ref, args) => {
     const found = session.platform.engine.workbook
       .getSheets()
-      .find((sheet) => sheetNumber(sheet.getSheetId()) === whole(args, 0));
+      .find((sheet) => sheetNumber(sheet.getSheetId()) === integerArgument(args, 0));
     return found ? sheetMark(found.getSheetId()) : null;
   }),
-  getSheets: answer((session) =>
+  getSheets: answerMethod((session) =>
     session.platform.engine.workbook.getSheets().map((sheet) => sheetMark(sheet.getSheetId())),
   ),
-  getNumSheets: answer((session) => session.platform.engine.workbook.getSheets().length),
-  getActiveSheet: answer((session) => sheetMark(session.selection.sheet)),
-  getActiveRange: answer(selected),
-  getCurrentCell: answer(activeCell),
-  getRange: answer(getRange),
-  getRangeByName: answer(getRangeByName),
-  getProtections: answer((session, _ref, args) => protectionsOf(session, undefined, text(args, 0))),
-  getDeveloperMetadata: answer((session) => metadataOf(session, undefined)),
-  addDeveloperMetadata: write((session, _ref, args) => addMetadata(session, undefined, args)),
-  insertSheet: write(insertSheet),
-  deleteSheet: write(deleteSheet),
-  moveActiveSheet: write(moveActiveSheet),
-  setNamedRange: write(setNamedRange),
-  removeNamedRange: write(removeNamedRange),
-  rename: write((session, _ref, args) => {
+  getNumSheets: answerMethod((session) => session.platform.engine.workbook.getSheets().length),
+  getActiveSheet: answerMethod((session) => sheetMark(session.selection.sheet)),
+  getActiveRange: answerMethod(selected),
+  getCurrentCell: answerMethod(activeCell),
+  getRange: answerMethod(getRange),
+  getRangeByName: answerMethod(getRangeByName),
+  getProtections: answerMethod((session, _ref, args) =>
+    protectionsOf(session, undefined, textArgument(args, 0)),
+  ),
+  getDeveloperMetadata: answerMethod((session) => metadataOf(session, undefined)),
+  addDeveloperMetadata: writeMethod((session, _ref, args) => addMetadata(session, undefined, args)),
+  insertSheet: writeMethod(insertSheet),
+  deleteSheet: writeMethod(deleteSheet),
+  moveActiveSheet: writeMethod(moveActiveSheet),
+  setNamedRange: writeMethod(setNamedRange),
+  removeNamedRange: writeMethod(removeNamedRange),
+  rename: writeMethod((session, _ref, args) => {
     session.platform.engine.mutate(
       'sheet.mutation.set-workbook-name',
-      { unitId: session.platform.engine.unit, name: text(args, 0) },
+      { unitId: session.platform.engine.unit, name: textArgument(args, 0) },
       'host',
     );
   }),
-  setActiveSheet: ui(setActiveSheet),
-  setActiveRange: ui((session, _ref, args) => {
-    activate(session, pointed<RangeRef>(args, 0, 'Range'));
+  setActiveSheet: uiMethod(setActiveSheet),
+  setActiveRange: uiMethod((session, _ref, args) => {
+    activate(session, objectArgument<RangeRef>(args, 0, 'Range'));
     return args[0];
   }),
-  toast: ui(toast),
+  toast: uiMethod(toast),
 };
 
 export const SPREADSHEET_APP: Methods<GoogleAppsScript.Spreadsheet.SpreadsheetApp, null> = {
-  getActive: answer(() => ({ $object: 'Spreadsheet', ref: null })),
-  getActiveSpreadsheet: answer(() => ({ $object: 'Spreadsheet', ref: null })),
-  getActiveSheet: answer((session) => sheetMark(session.selection.sheet)),
-  getActiveRange: answer(selected),
-  getCurrentCell: answer(activeCell),
-  getUi: answer(() => ({ $object: 'Ui', ref: null })),
+  getActive: answerMethod(() => ({ $object: 'Spreadsheet', ref: null })),
+  getActiveSpreadsheet: answerMethod(() => ({ $object: 'Spreadsheet', ref: null })),
+  getActiveSheet: answerMethod((session) => sheetMark(session.selection.sheet)),
+  getActiveRange: answerMethod(selected),
+  getCurrentCell: answerMethod(activeCell),
+  getUi: answerMethod(() => ({ $object: 'Ui', ref: null })),
   flush: { effect: 'values', run: () => undefined },
-  newDataValidation: answer(() => ({ $object: 'DataValidationBuilder', ref: NEW_RULE })),
-  setActiveSheet: ui(setActiveSheet),
+  newDataValidation: answerMethod(() => ({ $object: 'DataValidationBuilder', ref: NEW_RULE })),
+  setActiveSheet: uiMethod(setActiveSheet),
 };

@@ -1,7 +1,12 @@
 import type { MenuItem } from '../Host.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
-import { optionalText, pointed, text, whole } from './optionalText.ts';
-import { answer, type Methods, type Session, ui, withSelf } from './session.ts';
+import { answerMethod, type Methods, type Session, uiMethod, withSelf } from './session.ts';
+import {
+  integerArgument,
+  objectArgument,
+  optionalTextArgument,
+  textArgument,
+} from './textArgument.ts';
 
 export interface HtmlRef {
   readonly html: string;
@@ -23,25 +28,36 @@ function output(html: string) {
 }
 
 export const HTML_SERVICE: Methods<GoogleAppsScript.HTML.HtmlService, null> = {
-  createHtmlOutput: answer((_session, _ref, args) => output(optionalText(args, 0) ?? '')),
-  createHtmlOutputFromFile: answer((session, _ref, args) => {
-    const page = session.platform.addOn.pages[text(args, 0).replace(/\.html$/, '')];
-    if (page === undefined) throw new Error(`No HTML file named ${text(args, 0)} was found.`);
+  createHtmlOutput: answerMethod((_session, _ref, args) =>
+    output(optionalTextArgument(args, 0) ?? ''),
+  ),
+  createHtmlOutputFromFile: answerMethod((session, _ref, args) => {
+    const page = session.platform.addOn.pages[textArgument(args, 0).replace(/\.html$/, '')];
+    if (page === undefined)
+      throw new Error(`No HTML file named ${textArgument(args, 0)} was found.`);
     return output(page);
   }),
 };
 
 export const HTML_OUTPUT: Methods<GoogleAppsScript.HTML.HtmlOutput, HtmlRef> = {
-  setTitle: answer((_session, ref, args) => withSelf({ ...ref, title: text(args, 0) }, SELF)),
-  setWidth: answer((_session, ref, args) => withSelf({ ...ref, width: whole(args, 0) }, SELF)),
-  setHeight: answer((_session, ref, args) => withSelf({ ...ref, height: whole(args, 0) }, SELF)),
-  setContent: answer((_session, ref, args) => withSelf({ ...ref, html: text(args, 0) }, SELF)),
-  append: answer((_session, ref, args) =>
-    withSelf({ ...ref, html: ref.html + text(args, 0) }, SELF),
+  setTitle: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, title: textArgument(args, 0) }, SELF),
   ),
-  addMetaTag: answer(() => SELF),
-  getContent: answer((_session, ref) => ref.html),
-  getTitle: answer((_session, ref) => ref.title),
+  setWidth: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, width: integerArgument(args, 0) }, SELF),
+  ),
+  setHeight: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, height: integerArgument(args, 0) }, SELF),
+  ),
+  setContent: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, html: textArgument(args, 0) }, SELF),
+  ),
+  append: answerMethod((_session, ref, args) =>
+    withSelf({ ...ref, html: ref.html + textArgument(args, 0) }, SELF),
+  ),
+  addMetaTag: answerMethod(() => SELF),
+  getContent: answerMethod((_session, ref) => ref.html),
+  getTitle: answerMethod((_session, ref) => ref.title),
 };
 
 function newMenu(title: string) {
@@ -64,27 +80,27 @@ function alertText(args: readonly unknown[]) {
 const BUTTONS = { OK: 'ok', OK_CANCEL: 'ok-cancel', YES_NO: 'yes-no' } as const;
 
 export const UI: Methods<GoogleAppsScript.Base.Ui, null> = {
-  createMenu: answer((_session, _ref, args) => newMenu(text(args, 0))),
-  createAddonMenu: answer(() => newMenu('Poursmith')),
-  alert: ui((session, _ref, args) => {
+  createMenu: answerMethod((_session, _ref, args) => newMenu(textArgument(args, 0))),
+  createAddonMenu: answerMethod(() => newMenu('Poursmith')),
+  alert: uiMethod((session, _ref, args) => {
     const { platform } = session;
     // A script that waits for its user loses its locks.
     if (platform.lock === session.key) platform.lock = undefined;
     return platform.ask(session.window, alertText(args));
   }),
-  showSidebar: ui((session, _ref, args) => {
-    const { html, title } = pointed<HtmlRef>(args, 0, 'HtmlOutput');
+  showSidebar: uiMethod((session, _ref, args) => {
+    const { html, title } = objectArgument<HtmlRef>(args, 0, 'HtmlOutput');
     session.platform.show(session.window, { kind: 'sidebar', title, html });
   }),
-  showModalDialog: ui(dialog),
-  showModelessDialog: ui(dialog),
+  showModalDialog: uiMethod(dialog),
+  showModelessDialog: uiMethod(dialog),
 };
 
 function dialog(session: Session, _ref: null, args: readonly unknown[]) {
-  const { html, width, height } = pointed<HtmlRef>(args, 0, 'HtmlOutput');
+  const { html, width, height } = objectArgument<HtmlRef>(args, 0, 'HtmlOutput');
   session.platform.show(session.window, {
     kind: 'dialog',
-    title: text(args, 1),
+    title: textArgument(args, 1),
     html,
     width,
     height,
@@ -92,12 +108,12 @@ function dialog(session: Session, _ref: null, args: readonly unknown[]) {
 }
 
 export const MENU: Methods<GoogleAppsScript.Base.Menu, MenuRef> = {
-  addItem: answer((_session, ref, args) => {
-    const item = { label: text(args, 0), run: text(args, 1) };
+  addItem: answerMethod((_session, ref, args) => {
+    const item = { label: textArgument(args, 0), run: textArgument(args, 1) };
     return withSelf({ ...ref, items: [...ref.items, item] }, SELF);
   }),
-  addSeparator: answer((_session, ref) =>
+  addSeparator: answerMethod((_session, ref) =>
     withSelf({ ...ref, items: [...ref.items, { label: '' }] }, SELF),
   ),
-  addToUi: answer((session, ref) => session.platform.addMenu(ref.title, ref.items)),
+  addToUi: answerMethod((session, ref) => session.platform.addMenu(ref.title, ref.items)),
 };

@@ -2,11 +2,11 @@ import {
   isObjectMark,
   isSelfMark,
   type ObjectMark,
+  type PlatformApi,
   type ServiceReply,
-  type Surface,
   type Transport,
 } from './protocolTypes.ts';
-import { isDate, type Realm } from './realm.ts';
+import { isDateOfAnyRealm, type Realm } from './realm.ts';
 
 interface Handle {
   readonly object: string;
@@ -14,12 +14,12 @@ interface Handle {
 }
 
 /**
- * Puts the platform's global objects into a context. Each name that is not on the surface throws when touched.
+ * Puts the platform's global objects into a context. Each name that is not in the API throws when touched.
  * @returns what makes the platform's objects of marks in JSON, as the platform does for the event of a trigger
  */
 export function installServices(
   realm: Realm,
-  surface: Surface,
+  api: PlatformApi,
   transport: Transport,
 ): (json: string) => unknown {
   const handles = new WeakMap<object, Handle>();
@@ -31,7 +31,7 @@ export function installServices(
       set: (_target, key) => {
         throw realm.error(`${object}.${String(key)} cannot be set`);
       },
-      has: (_target, key) => surface.methods[object]?.includes(String(key)) ?? false,
+      has: (_target, key) => api.methods[object]?.includes(String(key)) ?? false,
     });
     handles.set(proxy, handle);
     return proxy;
@@ -41,9 +41,9 @@ export function installServices(
     // Asked by the language itself: printing, awaiting, comparing.
     if (typeof key === 'symbol' || key === 'then' || key === 'toJSON') return undefined;
     if (key === 'toString') return () => handle.object;
-    const constants = surface.constants[handle.object]?.[key];
+    const constants = api.constants[handle.object]?.[key];
     if (constants) return constantsOf(realm, `${handle.object}.${key}`, constants);
-    if (!surface.methods[handle.object]?.includes(key)) {
+    if (!api.methods[handle.object]?.includes(key)) {
       throw realm.error(`${handle.object}.${key} is not part of the workbench's stand-in`);
     }
     return (...args: unknown[]) => call(proxy, handle, key, args);
@@ -68,7 +68,7 @@ export function installServices(
     return isObjectMark(mark) ? make(mark.$object, mark.ref) : mark;
   }
 
-  for (const [name, object] of Object.entries(surface.globals)) {
+  for (const [name, object] of Object.entries(api.globals)) {
     Object.defineProperty(realm.context, name, { value: make(object, null), enumerable: false });
   }
   return (json) => realm.revive(json, made);
@@ -95,7 +95,7 @@ function encode(value: unknown, handles: WeakMap<object, Handle>): unknown {
   if (handle) {
     return { $object: handle.object, ref: encode(handle.ref, handles) } satisfies ObjectMark;
   }
-  if (isDate(value)) return { $date: value.getTime() };
+  if (isDateOfAnyRealm(value)) return { $date: value.getTime() };
   if (Array.isArray(value)) return value.map((item) => encode(item, handles));
   return Object.fromEntries(
     Object.entries(value).map(([key, item]) => [key, encode(item, handles)] as const),

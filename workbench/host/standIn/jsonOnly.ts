@@ -1,4 +1,4 @@
-import { isDate } from './realm.ts';
+import { isDateOfAnyRealm } from './realm.ts';
 
 /**
  * What passes between a page and the add-on: JSON, copied.
@@ -19,7 +19,7 @@ function refuse(value: unknown, place: string, above: readonly unknown[]): void 
     throw new Error(`${place} holds a ${typeof value}, which may not pass`);
   }
   if (typeof value !== 'object' || value === null) return;
-  if (isDate(value)) throw new Error(`${place} holds a Date, which may not pass`);
+  if (isDateOfAnyRealm(value)) throw new Error(`${place} holds a Date, which may not pass`);
   if (above.includes(value)) throw new Error(`${place} holds itself, which may not pass`);
   for (const [key, item] of Object.entries(value)) {
     refuse(item, `${place}.${key}`, [...above, value]);

@@ -26,7 +26,7 @@ export interface SelfMark {
 export const SELF: SelfMark = { $self: true };
 
 /** The names the add-on may use: methods by class, fixed names (enumerations) by class, global objects by class. */
-export interface Surface {
+export interface PlatformApi {
   readonly methods: Readonly<Record<string, readonly string[]>>;
   readonly constants: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
   readonly globals: Readonly<Record<string, string>>;
@@ -57,7 +57,7 @@ export type JobResult =
 /** What the host hands the worker at its start. */
 export interface WorkerSetup {
   readonly code: string;
-  readonly surface: Surface;
+  readonly api: PlatformApi;
   /** Replies of the host arrive here; the flag counts them. */
   readonly replies: MessagePort;
   readonly flag: Int32Array;

@@ -60,6 +60,6 @@ function fixClock(context: vm.Context, now: number): void {
   );
 }
 
-export function isDate(value: unknown): value is Date {
+export function isDateOfAnyRealm(value: unknown): value is Date {
   return Object.prototype.toString.call(value) === '[object Date]';
 }

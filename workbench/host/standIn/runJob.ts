@@ -1,18 +1,18 @@
 import vm from 'node:vm';
 import { installServices } from './installServices.ts';
 import { jsonOnly } from './jsonOnly.ts';
-import type { Job, JobResult, Surface, Transport } from './protocolTypes.ts';
+import type { Job, JobResult, PlatformApi, Transport } from './protocolTypes.ts';
 import { freshRealm, type Realm } from './realm.ts';
 
 /** The add-on's code in a fresh global scope, with the platform's objects in it. */
 export function loadBundle(
   script: vm.Script,
-  surface: Surface,
+  api: PlatformApi,
   transport: Transport,
   now?: number,
 ): LoadedBundle {
   const realm = freshRealm(now);
-  const withObjects = installServices(realm, surface, transport);
+  const withObjects = installServices(realm, api, transport);
   script.runInContext(realm.context);
   return { ...realm, withObjects };
 }

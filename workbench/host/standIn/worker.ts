@@ -28,7 +28,7 @@ const transport: Transport = (call) => {
 
 function run(job: WorkerJob): JobResult {
   try {
-    return runJob(loadBundle(script, setup.surface, transport, job.now), job);
+    return runJob(loadBundle(script, setup.api, transport, job.now), job);
   } catch (error) {
     return { kind: 'failure', message: messageOf(error) };
   }

@@ -1,8 +1,8 @@
 import { Workbook, type Worksheet } from '@cj-tech-master/excelts';
 import type { IMutationInfo, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { emptyWorkbook } from '../emptyWorkbook.ts';
-import { type Extras, NO_EXTRAS } from '../extras.ts';
 import { parseA1 } from '../parseA1.ts';
+import { EMPTY_PLATFORM_STATE, type PlatformState } from '../platformState.ts';
 import { unusedSheetId } from '../sheetNamed.ts';
 import { dataValidation, formula, sheetsFilter } from '../univer.ts';
 import { readSheet, rulesOf } from './readSheet.ts';
@@ -12,7 +12,7 @@ export interface ReadBook {
   readonly workbook: IWorkbookData;
   /** Rules, names and filters: run once on the new engine. */
   readonly setup: readonly IMutationInfo[];
-  readonly extras: Extras;
+  readonly platformState: PlatformState;
 }
 
 /** Reads an .xlsx file, whether the workbench or another program wrote it. */
@@ -39,7 +39,7 @@ export async function readWorkbookFile(
     sheets: Object.fromEntries(read.map((item) => [item.id, item.data])),
   };
   const setup = [...read.flatMap((item) => sheetSetup(unit, item)), ...namesSetup(unit, file)];
-  return { workbook, setup, extras: { ...NO_EXTRAS, ...hidden?.extras } };
+  return { workbook, setup, platformState: { ...EMPTY_PLATFORM_STATE, ...hidden?.extras } };
 }
 
 interface ReadSheet {

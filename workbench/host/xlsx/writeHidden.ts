@@ -1,6 +1,6 @@
 import type { Workbook } from '@cj-tech-master/excelts';
 import type { IRange, ISheetDataValidationRule } from '@univerjs/core';
-import type { Extras } from '../extras.ts';
+import type { PlatformState } from '../platformState.ts';
 
 /** What an .xlsx file has no place for, kept as JSON in a very hidden sheet. */
 export interface HiddenPart {
@@ -15,7 +15,8 @@ export interface HiddenPart {
     /** Rules the file has no form for. */
     readonly rules: readonly ISheetDataValidationRule[];
   }[];
-  readonly extras: Extras;
+  /** Files that were written before carry this key. */
+  readonly extras: PlatformState;
 }
 
 export const HIDDEN_NAME = '_workbench';

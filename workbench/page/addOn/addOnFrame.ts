@@ -1,5 +1,5 @@
 import type { CallResult } from '../../host/Host.ts';
-import { element } from '../element.ts';
+import { htmlElement } from '../htmlElement.ts';
 import type { FromFrame, ToFrame } from './frameMessageTypes.ts';
 
 /** What a page of the add-on may ask of the window around it. */
@@ -25,7 +25,7 @@ export function addOnFrame(
   title: string,
   listeners: FrameListeners,
 ): { readonly frame: HTMLIFrameElement; readonly forget: () => void } {
-  const frame = element('iframe', { src: source, title, sandbox: SANDBOX });
+  const frame = htmlElement('iframe', { src: source, title, sandbox: SANDBOX });
   const listen = (event: MessageEvent<FromFrame>) => {
     if (event.source !== frame.contentWindow) return;
     take(event.data, listeners, (message) => frame.contentWindow?.postMessage(message, '*'));

@@ -1,4 +1,4 @@
-import { button, element } from '../element.ts';
+import { htmlElement, pushButton } from '../htmlElement.ts';
 import { addOnFrame, type FrameListeners } from './addOnFrame.ts';
 
 export interface Dialogs {
@@ -30,8 +30,8 @@ export function dialogs(run: FrameListeners['run'], focusGrid: () => void): Dial
   function open(title: string, classes: string, closed: () => void, ...inside: readonly Node[]) {
     heads += 1;
     const id = `dialog-${heads}`;
-    const dialog = element('dialog', { class: classes, 'aria-labelledby': id });
-    dialog.append(element('h2', { id }, title), ...inside);
+    const dialog = htmlElement('dialog', { class: classes, 'aria-labelledby': id });
+    dialog.append(htmlElement('h2', { id }, title), ...inside);
     dialog.addEventListener('close', () => {
       dialog.remove();
       closed();
@@ -47,14 +47,14 @@ export function dialogs(run: FrameListeners['run'], focusGrid: () => void): Dial
   const ask: Dialogs['ask'] = (title, text, choices) =>
     new Promise((resolve) => {
       const buttons = choices.map(({ name, label }) =>
-        button(label, () => dialog.close(name), { 'data-name': name }),
+        pushButton(label, () => dialog.close(name), { 'data-name': name }),
       );
       const dialog = open(
         title,
         'question',
         () => resolve(dialog.returnValue || 'close'),
-        element('p', {}, text),
-        element('div', { class: 'choices' }, ...buttons),
+        htmlElement('p', {}, text),
+        htmlElement('div', { class: 'choices' }, ...buttons),
       );
       buttons[0]?.focus();
     });
@@ -71,7 +71,7 @@ export function dialogs(run: FrameListeners['run'], focusGrid: () => void): Dial
         size: (width, height) => resize(frame, width, height),
       });
       resize(frame, size.width, size.height);
-      const shut = button('Close', close, { class: 'quiet', 'aria-label': `Close ${title}` });
+      const shut = pushButton('Close', close, { class: 'quiet', 'aria-label': `Close ${title}` });
       dialog = open(title, 'page-dialog', forget, shut, frame);
     },
     ask,

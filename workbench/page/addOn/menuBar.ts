@@ -1,5 +1,5 @@
 import type { Menu, MenuItem } from '../../host/Host.ts';
-import { element } from '../element.ts';
+import { htmlElement } from '../htmlElement.ts';
 
 interface OpenMenu {
   readonly title: HTMLElement;
@@ -19,7 +19,7 @@ export function menuBar(
   const built = menus.map((menu, index) => menuOf(menu, index, run));
   let open: OpenMenu | undefined;
   bar.replaceChildren(
-    ...built.map(({ title, list }) => element('div', { class: 'menu' }, title, list)),
+    ...built.map(({ title, list }) => htmlElement('div', { class: 'menu' }, title, list)),
   );
 
   function close(focus: 'back' | 'away') {
@@ -77,7 +77,7 @@ function menuOf(
   index: number,
   choose: (item: MenuItem & { readonly run: string }) => void,
 ): OpenMenu {
-  const title = element(
+  const title = htmlElement(
     'button',
     {
       type: 'button',
@@ -89,7 +89,11 @@ function menuOf(
     },
     menu.title,
   );
-  const list = element('div', { role: 'menu', class: 'menu-list', 'aria-labelledby': title.id });
+  const list = htmlElement('div', {
+    role: 'menu',
+    class: 'menu-list',
+    'aria-labelledby': title.id,
+  });
   list.hidden = true;
   for (const item of menu.items) list.append(itemOf(item, choose));
   return { title, list };
@@ -100,8 +104,8 @@ function itemOf(
   choose: (item: MenuItem & { readonly run: string }) => void,
 ): HTMLElement {
   const { label, run } = item;
-  if (run === undefined) return element('div', { role: 'separator' });
-  const made = element(
+  if (run === undefined) return htmlElement('div', { role: 'separator' });
+  const made = htmlElement(
     'button',
     { type: 'button', role: 'menuitem', class: 'menu-item', tabindex: '-1' },
     label,

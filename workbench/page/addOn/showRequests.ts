@@ -1,7 +1,7 @@
 import type { ShownRequest } from '../../server/messageTypes.ts';
 import type { Connection } from '../connection.ts';
-import { part } from '../element.ts';
 import type { Grid } from '../grid/gridTypes.ts';
+import { pageElement } from '../htmlElement.ts';
 import type { Dialogs } from './dialogs.ts';
 import type { Sidebar } from './sidebar.ts';
 import { toast } from './toast.ts';
@@ -35,7 +35,7 @@ export function showRequests(parts: {
         boxes.page(request.title, request.source, request);
         return;
       case 'toast':
-        toast(part('toasts'), request.title, request.text);
+        toast(pageElement('toasts'), request.title, request.text);
         return;
       case 'activate':
         grid.select(request.sheet, request.range);

@@ -1,4 +1,4 @@
-import { button, element } from '../element.ts';
+import { htmlElement, pushButton } from '../htmlElement.ts';
 import { addOnFrame, type FrameListeners } from './addOnFrame.ts';
 
 export interface Sidebar {
@@ -32,9 +32,9 @@ export function sidebar(
         size: () => {},
       });
       forget = page.forget;
-      const head = element('h2', {}, title);
-      const shut = button('Close', close, { class: 'quiet', 'aria-label': `Close ${title}` });
-      place.replaceChildren(element('header', {}, head, shut), page.frame);
+      const head = htmlElement('h2', {}, title);
+      const shut = pushButton('Close', close, { class: 'quiet', 'aria-label': `Close ${title}` });
+      place.replaceChildren(htmlElement('header', {}, head, shut), page.frame);
       place.hidden = false;
     },
   };

@@ -1,4 +1,4 @@
-import { button, element } from '../element.ts';
+import { htmlElement, pushButton } from '../htmlElement.ts';
 
 /** Time a short message stays [ms]. */
 const SHORT = 6_000;
@@ -10,10 +10,10 @@ export function toast(
   text: string,
   how: 'short' | 'stay' = 'short',
 ): void {
-  const head = title === '' ? [] : [element('strong', {}, title)];
-  const shown = element('div', { class: 'toast' }, ...head, element('span', {}, text));
+  const head = title === '' ? [] : [htmlElement('strong', {}, title)];
+  const shown = htmlElement('div', { class: 'toast' }, ...head, htmlElement('span', {}, text));
   const close = () => shown.remove();
-  shown.append(button('Close', close, { class: 'quiet', 'aria-label': 'Close message' }));
+  shown.append(pushButton('Close', close, { class: 'quiet', 'aria-label': 'Close message' }));
   place.append(shown);
   if (how === 'short') setTimeout(close, SHORT);
 }

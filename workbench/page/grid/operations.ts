@@ -1,5 +1,5 @@
 import type { Operation, ProtectedRange, ShownChart } from '../../host/Host.ts';
-import { CHARTS, PROTECTIONS } from '../../server/messageTypes.ts';
+import { OPERATION_IDS } from '../../host/operationIds.ts';
 import type { ChangeQueue } from './changeQueue.ts';
 import type { Grid } from './gridTypes.ts';
 
@@ -25,12 +25,12 @@ export function operations(parts: {
   return (operation) => {
     const own = operation.origin === parts.window;
     queue.saw(operation.sequence, own);
-    if (operation.id === PROTECTIONS) {
+    if (operation.id === OPERATION_IDS.protections) {
       // The host's contract says what this operation carries.
       parts.protect(operation.params as readonly ProtectedRange[]);
       return;
     }
-    if (operation.id === CHARTS) {
+    if (operation.id === OPERATION_IDS.charts) {
       // The host's contract says what this operation carries.
       parts.charts(operation.params as readonly ShownChart[]);
       return;

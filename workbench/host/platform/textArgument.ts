@@ -3,54 +3,59 @@ import { isObjectMark } from '../standIn/protocolTypes.ts';
 
 /** Reads of arguments that throw, as the platform does, when a method is called with the wrong types. */
 
-export function text(args: readonly unknown[], index: number): string {
+export function textArgument(args: readonly unknown[], index: number): string {
   const value = args[index];
   if (typeof value === 'string') return value;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
-export function optionalText(args: readonly unknown[], index: number): string | undefined {
-  return args[index] === undefined || args[index] === null ? undefined : text(args, index);
+export function optionalTextArgument(args: readonly unknown[], index: number): string | undefined {
+  return args[index] === undefined || args[index] === null ? undefined : textArgument(args, index);
 }
 
-export function whole(args: readonly unknown[], index: number): number {
+export function integerArgument(args: readonly unknown[], index: number): number {
   const value = args[index];
   if (typeof value === 'number' && Number.isInteger(value)) return value;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
-export function number(args: readonly unknown[], index: number): number {
+export function numberArgument(args: readonly unknown[], index: number): number {
   const value = args[index];
   if (typeof value === 'number') return value;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
-export function optionalWhole(args: readonly unknown[], index: number): number | undefined {
-  return args[index] === undefined || args[index] === null ? undefined : whole(args, index);
+export function optionalIntegerArgument(
+  args: readonly unknown[],
+  index: number,
+): number | undefined {
+  return args[index] === undefined || args[index] === null
+    ? undefined
+    : integerArgument(args, index);
 }
 
-export function flag(args: readonly unknown[], index: number): boolean {
+export function booleanArgument(args: readonly unknown[], index: number): boolean {
   const value = args[index];
   if (typeof value === 'boolean') return value;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
 /** What the object given as an argument points to. */
-export function pointed<Ref>(args: readonly unknown[], index: number, object: string): Ref {
+export function objectArgument<Ref>(args: readonly unknown[], index: number, object: string): Ref {
   const value = args[index];
   // The class was checked by its name; the stand-in made the reference.
   if (isObjectMark(value) && value.$object === object) return value.ref as Ref;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
-export function list(args: readonly unknown[], index: number): readonly unknown[] {
+export function arrayArgument(args: readonly unknown[], index: number): readonly unknown[] {
   const value = args[index];
   if (Array.isArray(value)) return value;
-  throw mismatch(args);
+  throw signatureError(args);
 }
 
 /** A value for a cell; null clears it. */
-export function content(value: unknown): CellContent {
+export function cellContentOf(value: unknown): CellContent {
   if (value === null || value === undefined) return '';
   if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean') {
     return value;
@@ -64,19 +69,19 @@ export function content(value: unknown): CellContent {
  *
  * @throws Error when the array is not exactly as large as the range
  */
-export function matrix(
+export function matrixArgument(
   args: readonly unknown[],
   rows: number,
   columns: number,
 ): readonly (readonly unknown[])[] {
-  const given = list(args, 0);
+  const given = arrayArgument(args, 0);
   if (given.length !== rows) {
     throw new Error(
       `The number of rows in the data does not match the number of rows in the range. The data has ${given.length} but the range has ${rows}.`,
     );
   }
   return given.map((row) => {
-    if (!Array.isArray(row)) throw mismatch(args);
+    if (!Array.isArray(row)) throw signatureError(args);
     if (row.length !== columns) {
       throw new Error(
         `The number of columns in the data does not match the number of columns in the range. The data has ${row.length} but the range has ${columns}.`,
@@ -86,7 +91,7 @@ export function matrix(
   });
 }
 
-export function mismatch(args: readonly unknown[]): Error {
+export function signatureError(args: readonly unknown[]): Error {
   const kinds = args.map((arg) => {
     if (isObjectMark(arg)) return `SpreadsheetApp.${arg.$object}`;
     return Array.isArray(arg) ? 'Array' : typeof arg;

@@ -8,21 +8,21 @@ import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
 import { fillBook } from '../../../workbench/server/fillBook.ts';
 import { chromium } from '../../../workbench/sheet/chromium.ts';
-import { type MadeSheet, makeSheet } from '../../../workbench/sheet/makeSheet.ts';
+import { makeRunSheetPage, type RunSheetPage } from '../../../workbench/sheet/makeRunSheetPage.ts';
 
 const PATIENCE = 120_000;
 const require = createRequire(import.meta.url);
 const WIDE = dirname(require.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'));
 const noFonts = mkdtempSync(join(tmpdir(), 'poursmith-no-fonts-'));
 let host: Host;
-let plain: MadeSheet;
-let pictured: MadeSheet;
+let plain: RunSheetPage;
+let pictured: RunSheetPage;
 
 beforeAll(async () => {
   host = await openHost({ dist: 'dist', timeZone: 'Etc/UTC' });
   await fillBook(host, 'demo', () => {});
-  plain = await makeSheet(host, '1006', 'dist');
-  pictured = await makeSheet(host, '1006', 'dist', { pictures: true });
+  plain = await makeRunSheetPage(host, '1006', 'dist');
+  pictured = await makeRunSheetPage(host, '1006', 'dist', { pictures: true });
 }, PATIENCE);
 
 afterAll(async () => {
@@ -85,7 +85,7 @@ describe.each([
 });
 
 test('an order that is not there is refused in the words of the add-on', async () => {
-  await expect(makeSheet(host, '99', 'dist')).rejects.toThrow(
+  await expect(makeRunSheetPage(host, '99', 'dist')).rejects.toThrow(
     'order must be listed in Orders, got "99"',
   );
 });

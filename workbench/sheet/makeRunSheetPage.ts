@@ -4,7 +4,7 @@ import type { Host } from '../host/Host.ts';
 import { askAddOn } from './askAddOn.ts';
 import { paperPage } from './paperPage.ts';
 
-export interface MadeSheet {
+export interface RunSheetPage {
   readonly runId: string;
   /** A whole page, its styles with it. */
   readonly html: string;
@@ -16,12 +16,12 @@ export interface MadeSheet {
  * @param pictures - whether a page of pictures prints behind it
  * @throws Error with the add-on's sentences when it refuses
  */
-export async function makeSheet(
+export async function makeRunSheetPage(
   host: Host,
   order: string,
   dist: string,
   { pictures = false }: { readonly pictures?: boolean } = {},
-): Promise<MadeSheet> {
+): Promise<RunSheetPage> {
   const { runId } = await askAddOn(host, 'makeRunSheet', { order });
   const { document } = await askAddOn(host, 'runSheetDocumentFor', { order, runId });
   const html = await paperPage(

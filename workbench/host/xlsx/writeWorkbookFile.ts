@@ -1,15 +1,18 @@
 import { Workbook } from '@cj-tech-master/excelts';
 import type { IRange, Worksheet as UniverSheet } from '@univerjs/core';
 import type { Engine } from '../engine.ts';
-import type { Extras } from '../extras.ts';
 import { splitSheet } from '../parseA1.ts';
+import type { PlatformState } from '../platformState.ts';
 import { cellAt } from '../sheetNamed.ts';
 import { ruleToFile } from './ruleToFile.ts';
 import { type HiddenPart, writeHidden } from './writeHidden.ts';
 import { writeSheet } from './writeSheet.ts';
 
 /** The workbook as the bytes of an .xlsx file. */
-export async function writeBook(engine: Engine, extras: Extras): Promise<Uint8Array> {
+export async function writeWorkbookFile(
+  engine: Engine,
+  platformState: PlatformState,
+): Promise<Uint8Array> {
   const workbook = new Workbook();
   workbook.creator = 'workbench';
   for (const sheet of engine.workbook.getSheets()) writeSheet(engine, workbook, sheet);
@@ -17,11 +20,11 @@ export async function writeBook(engine: Engine, extras: Extras): Promise<Uint8Ar
     const target = item.formulaOrRefString.replace(/^=/, '');
     if (splitSheet(target).sheet !== undefined) workbook.definedNames.add(target, item.name);
   }
-  writeHidden(workbook, hiddenPart(engine, extras));
+  writeHidden(workbook, hiddenPart(engine, platformState));
   return new Uint8Array(await workbook.xlsx.writeBuffer());
 }
 
-function hiddenPart(engine: Engine, extras: Extras): HiddenPart {
+function hiddenPart(engine: Engine, platformState: PlatformState): HiddenPart {
   const sheets = engine.workbook.getSheets().map((sheet: UniverSheet) => ({
     id: sheet.getSheetId(),
     name: sheet.getName(),
@@ -30,7 +33,7 @@ function hiddenPart(engine: Engine, extras: Extras): HiddenPart {
     spills: spillsOf(engine, sheet),
     rules: engine.validations(sheet.getSheetId()).filter((rule) => ruleToFile(rule) === undefined),
   }));
-  return { sheets, extras };
+  return { sheets, extras: platformState };
 }
 
 /** Extents of the formulas that did spill: one that found filled cells has an extent too, but those cells are not its own. */

@@ -2,18 +2,20 @@ import type { Edit } from './callQueue.ts';
 import { cellContent, cellText, isDateMark, typedCell } from './cellContent.ts';
 import type { FunctionCalls } from './functionCalls.ts';
 import type { Host } from './Host.ts';
-import { CHARTS, type HostState, PROTECTIONS } from './hostState.ts';
+import type { HostState } from './hostState.ts';
+import { OPERATION_IDS } from './operationIds.ts';
 import { parseA1 } from './parseA1.ts';
 import { firstBroken } from './platform/checkValidation.ts';
 import { cellAt, patternAt, sheetNamed, sheetSize, writeCells } from './sheetNamed.ts';
 
-interface Reader extends Pick<Host, 'snapshot' | 'values' | 'texts' | 'cellMessage' | 'sheets'> {
+interface CellAccess
+  extends Pick<Host, 'snapshot' | 'values' | 'texts' | 'cellMessage' | 'sheets'> {
   /** Typed as a user would; what a trigger is told of it. */
   readonly type: (...args: Parameters<Host['type']>) => Edit;
 }
 
 /** The plain reads and the typing that tests, the command line and the page's server use. */
-export function reader(state: HostState, functions: FunctionCalls, zone: string): Reader {
+export function cellAccess(state: HostState, functions: FunctionCalls, zone: string): CellAccess {
   const { engine } = state;
 
   function locate(sheet: string, range: string) {
@@ -39,8 +41,8 @@ export function reader(state: HostState, functions: FunctionCalls, zone: string)
       workbook: engine.save(),
       values: [
         ...engine.results(),
-        { id: CHARTS, params: state.extras().charts },
-        { id: PROTECTIONS, params: state.extras().protections },
+        { id: OPERATION_IDS.charts, params: state.platformState().charts },
+        { id: OPERATION_IDS.protections, params: state.platformState().protections },
       ],
     }),
     sheets: () => engine.workbook.getSheets().map((sheet) => sheet.getName()),

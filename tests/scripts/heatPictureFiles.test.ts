@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { heatPictures } from '../../scripts/generate/heatPictures.ts';
+import { heatPictureFiles } from '../../scripts/generate/heatPictureFiles.ts';
 
 test('the pictures of the docs stand alone, and come out the same each time', () => {
-  const pictures = heatPictures();
+  const pictures = heatPictureFiles();
   expect(Object.keys(pictures).sort()).toEqual([
     'docs/pictures/heat-trial.svg',
     'docs/pictures/heat-up.svg',
@@ -11,5 +11,5 @@ test('the pictures of the docs stand alone, and come out the same each time', ()
   ]);
   for (const svg of Object.values(pictures))
     expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox=.*<\/svg>\n$/s);
-  expect(heatPictures()).toEqual(pictures);
+  expect(heatPictureFiles()).toEqual(pictures);
 });

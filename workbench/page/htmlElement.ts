@@ -1,7 +1,7 @@
 type Attributes = Readonly<Record<string, string>>;
 
 /** Makes an element with attributes and children; text children stay text. */
-export function element<Name extends keyof HTMLElementTagNameMap>(
+export function htmlElement<Name extends keyof HTMLElementTagNameMap>(
   name: Name,
   attributes: Attributes = {},
   ...children: readonly (Node | string)[]
@@ -13,18 +13,18 @@ export function element<Name extends keyof HTMLElementTagNameMap>(
 }
 
 /** A push button that runs something. */
-export function button(
+export function pushButton(
   label: string,
   run: () => void,
   attributes: Attributes = {},
 ): HTMLButtonElement {
-  const made = element('button', { type: 'button', ...attributes }, label);
+  const made = htmlElement('button', { type: 'button', ...attributes }, label);
   made.addEventListener('click', run);
   return made;
 }
 
 /** An element of the page's own HTML. */
-export function part(id: string): HTMLElement {
+export function pageElement(id: string): HTMLElement {
   const found = document.getElementById(id);
   if (!found) throw new Error(`the page has no element ${id}`);
   return found;

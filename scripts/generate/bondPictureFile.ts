@@ -4,7 +4,7 @@ import { demoBook } from '../../templates/demoShop/demoBook.ts';
 import { svgFile } from './svgFile.ts';
 
 /** docs/pictures/bond-fit.svg: the torn joints of the invented shop, as the panel draws them. */
-export function bondPicture(): Readonly<Record<string, string>> {
+export function bondPictureFile(): Readonly<Record<string, string>> {
   const { heatTrials, ...book } = demoBook();
   const trials = { index: indexBook(book), heatTrials, benchTrials: [], measuredFigures: [] };
   const bond = findTrials(trials)

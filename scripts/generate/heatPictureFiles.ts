@@ -12,7 +12,7 @@ const ORDER = '1006';
 const SEED = 1;
 
 /** docs/pictures/*.svg: an order of the invented shop and its first heat trial, drawn as the dialog draws them. */
-export function heatPictures(): Readonly<Record<string, string>> {
+export function heatPictureFiles(): Readonly<Record<string, string>> {
   const { heatTrials, ...book } = demoBook();
   const index = indexBook(book);
   const row = book.orders.find(({ record }) => record.order === ORDER);

@@ -1,8 +1,13 @@
-import type { ServiceCall, ServiceReply, Surface } from '../standIn/protocolTypes.ts';
+import type { PlatformApi, ServiceCall, ServiceReply } from '../standIn/protocolTypes.ts';
 import { BLOB, PACKING } from './blob.ts';
-import { CHART, CHART_BUILDER, COLUMN_CHART_BUILDER, LINE_CHART_BUILDER } from './chart.ts';
 import { DATA_VALIDATION, DATA_VALIDATION_BUILDER } from './dataValidation.ts';
 import { DEVELOPER_METADATA } from './developerMetadata.ts';
+import {
+  CHART_BUILDER,
+  COLUMN_CHART_BUILDER,
+  EMBEDDED_CHART,
+  LINE_CHART_BUILDER,
+} from './embeddedChart.ts';
 import {
   CONSOLE,
   LOCK,
@@ -29,7 +34,7 @@ const CLASSES = {
   Range: RANGE,
   Protection: PROTECTION,
   Filter: FILTER,
-  EmbeddedChart: CHART,
+  EmbeddedChart: EMBEDDED_CHART,
   EmbeddedChartBuilder: CHART_BUILDER,
   EmbeddedColumnChartBuilder: COLUMN_CHART_BUILDER,
   EmbeddedLineChartBuilder: LINE_CHART_BUILDER,
@@ -102,7 +107,7 @@ const GLOBALS = [
   'Logger',
 ];
 
-export const SURFACE: Surface = {
+export const PLATFORM_API: PlatformApi = {
   methods: Object.fromEntries(
     Object.entries(CLASSES).map(([name, methods]) => [name, Object.keys(methods)]),
   ),

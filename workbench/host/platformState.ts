@@ -32,14 +32,14 @@ export interface Chart {
 }
 
 /** What a platform spreadsheet holds and Univer does not. */
-export interface Extras {
+export interface PlatformState {
   readonly protections: readonly Protection[];
   readonly metadata: readonly Metadata[];
   readonly charts: readonly Chart[];
   readonly properties: Readonly<Record<string, string>>;
 }
 
-export const NO_EXTRAS: Extras = {
+export const EMPTY_PLATFORM_STATE: PlatformState = {
   protections: [],
   metadata: [],
   charts: [],
@@ -47,12 +47,12 @@ export const NO_EXTRAS: Extras = {
 };
 
 /** Protected ranges and those of charts move with the rows and columns around them, and go when all their cells go. */
-export function followLayout(extras: Extras, mutation: IMutationInfo): Extras {
-  const { protections, metadata, charts } = extras;
-  if (protections.length + metadata.length + charts.length === 0) return extras;
-  if (mutation.id === sheets.RemoveSheetMutation.id) return withoutSheet(extras, mutation);
+export function followLayout(state: PlatformState, mutation: IMutationInfo): PlatformState {
+  const { protections, metadata, charts } = state;
+  if (protections.length + metadata.length + charts.length === 0) return state;
+  if (mutation.id === sheets.RemoveSheetMutation.id) return withoutSheet(state, mutation);
   const axis = AXES[mutation.id];
-  if (!axis) return extras;
+  if (!axis) return state;
   // The four ids above carry a sheet and a range.
   const { subUnitId, range } = mutation.params as { subUnitId: string; range: Box };
   const moved = <Item extends { readonly sheet: string; readonly box?: Box }>(item: Item) => {
@@ -61,7 +61,7 @@ export function followLayout(extras: Extras, mutation: IMutationInfo): Extras {
     return box ? [{ ...item, box }] : [];
   };
   return {
-    ...extras,
+    ...state,
     protections: protections.flatMap(moved),
     charts: charts.map((chart) => ({ ...chart, ranges: chart.ranges.flatMap(moved) })),
   };
@@ -93,13 +93,13 @@ function moveBox(box: Box, moved: Box, axis: Axis): Box | undefined {
   return end < start ? undefined : { ...box, [axis.start]: start, [axis.end]: end };
 }
 
-function withoutSheet(extras: Extras, mutation: IMutationInfo): Extras {
+function withoutSheet(state: PlatformState, mutation: IMutationInfo): PlatformState {
   // The id says what the parameters are.
   const { subUnitId } = mutation.params as { subUnitId: string };
   return {
-    ...extras,
-    protections: extras.protections.filter((item) => item.sheet !== subUnitId),
-    metadata: extras.metadata.filter((item) => item.sheet !== subUnitId),
-    charts: extras.charts.filter((item) => item.sheet !== subUnitId),
+    ...state,
+    protections: state.protections.filter((item) => item.sheet !== subUnitId),
+    metadata: state.metadata.filter((item) => item.sheet !== subUnitId),
+    charts: state.charts.filter((item) => item.sheet !== subUnitId),
   };
 }
