@@ -66,7 +66,7 @@ function hasValuesBelow({ sheet, isNew }: LaidTable, index: number): boolean {
     .some(([value]) => value !== '');
 }
 
-/** The platform may write a formula back with other spaces, case or anchors. */
+/** The platform may write a formula back with other spaces, case, anchors or separators. */
 function plain(formula: string): string {
-  return formula.replace(/[\s$]/g, '').toLowerCase();
+  return formula.replace(/[\s$]/g, '').replace(/;/g, ',').toLowerCase();
 }

@@ -187,6 +187,8 @@ export interface HostOptions {
   readonly timeZone?: string;
   /** The instant the platform's clock shows, for repeatable tests; the real clock when absent. */
   readonly now?: () => Date;
+  /** The spreadsheet's locale, such as `de_DE`; `en_US` when absent. */
+  readonly locale?: string;
   /** What the platform tells of who edits: an address, or nothing; it may refuse by throwing. Nothing when absent. */
   readonly email?: () => string;
 }

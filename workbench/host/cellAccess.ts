@@ -3,6 +3,7 @@ import { cellContent, cellText, isDateMark, typedCell } from './cellContent.ts';
 import type { FunctionCalls } from './functionCalls.ts';
 import type { Host } from './Host.ts';
 import type { HostState } from './hostState.ts';
+import { typedInLocale } from './localeFormula.ts';
 import { OPERATION_IDS } from './operationIds.ts';
 import { parseA1 } from './parseA1.ts';
 import { firstBroken } from './platform/checkValidation.ts';
@@ -15,7 +16,11 @@ interface CellAccess
 }
 
 /** The plain reads and the typing that tests, the command line and the page's server use. */
-export function cellAccess(state: HostState, functions: FunctionCalls, zone: string): CellAccess {
+export function cellAccess(
+  state: HostState,
+  functions: FunctionCalls,
+  { zone, locale }: { readonly zone: string; readonly locale: string },
+): CellAccess {
   const { engine } = state;
 
   function locate(sheet: string, range: string) {
@@ -62,7 +67,9 @@ export function cellAccess(state: HostState, functions: FunctionCalls, zone: str
     type: (sheet, cell, text) => {
       const { sheet: found, box } = locate(sheet, cell);
       const pattern = patternAt(engine, found, box.startRow, box.startColumn);
-      const changes = { [box.startRow]: { [box.startColumn]: typedCell(text, pattern) } };
+      const changes = {
+        [box.startRow]: { [box.startColumn]: typedCell(typedInLocale(text, locale), pattern) },
+      };
       const broken = firstBroken(engine, found.getSheetId(), changes);
       if (broken) throw new Error(`the value in ${broken} is not one its rule allows`);
       writeCells(engine, found.getSheetId(), changes);

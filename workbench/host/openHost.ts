@@ -34,8 +34,8 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const state = hostState(engine, functions, stored?.platformState ?? EMPTY_PLATFORM_STATE);
   const menus: Menu[] = [];
   const alerts = alertQueue(state);
-  const { email = () => '' } = options;
-  const platform = platformOf({ state, addOn, zone, menus, alerts, email });
+  const { email = () => '', locale = 'en_US' } = options;
+  const platform = platformOf({ state, addOn, zone, menus, alerts, email, locale });
   const calculating: Session = {
     platform,
     mode: 'custom function',
@@ -47,7 +47,7 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const calls = callQueue({ addOn, platform, state, now: options.now });
   await state.settled();
   await calls.opened();
-  const read = cellAccess(state, functions, zone);
+  const read = cellAccess(state, functions, { zone, locale });
   return {
     ...read,
     apply: (change) => {
@@ -88,14 +88,16 @@ function platformOf(parts: {
   readonly addOn: AddOn;
   readonly zone: string;
   readonly email: () => string;
+  readonly locale: string;
   readonly menus: Menu[];
   readonly alerts: AlertQueue;
 }): Platform {
-  const { state, addOn, zone, menus, alerts, email } = parts;
+  const { state, addOn, zone, menus, alerts, email, locale } = parts;
   const platform: Platform = {
     engine: state.engine,
     addOn,
     zone,
+    locale,
     spreadsheetId: state.engine.unit,
     state: state.platformState,
     change: state.change,

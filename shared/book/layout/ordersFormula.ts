@@ -25,12 +25,14 @@ export function ordersFormula(heading: string, columns: ReadColumns): string {
   const tables = isMoney(heading) ? MONEY_TABLES : PLAN_TABLES;
   const ranges = tables.map((key) => sheetRange(TABLES[key].sheet, columns[key]));
   const shop = sheetRange('Shop', SHOP_HEADINGS.length - 1);
-  return `${formulaStart(heading)}, ${[...ranges, shop].join(', ')})`;
+  // Semicolons separate arguments in every locale, commas only where they are no decimal sign.
+  return `${formulaStart(heading)}; ${[...ranges, shop].join('; ')})`;
 }
 
-/** True for a formula made by {@link ordersFormula} for this heading, whatever its ranges. */
+/** True for a formula made by {@link ordersFormula} for this heading, whatever its ranges and separators. */
 export function isOrdersFormula(formula: string, heading: string): boolean {
-  return formula.toLowerCase().startsWith(`${formulaStart(heading).toLowerCase()},`);
+  const start = formulaStart(heading).toLowerCase();
+  return [',', ';'].some((separator) => formula.toLowerCase().startsWith(`${start}${separator}`));
 }
 
 function formulaStart(heading: string): string {

@@ -3,7 +3,8 @@ import type { MoneySetting } from './setting.ts';
 import { SETTINGS, SHOP_FIGURES, type ShopFigureKey } from './settings.ts';
 
 /**
- * The formula of a row of *Shop* that fills itself, for a value in the system's unit; the rows it reads keep units of their own.
+ * The formula of a row of *Shop* that fills itself, for a value in the system's unit; the rows it reads keep units of their own. Readable
+ * in every locale: semicolons between arguments, no decimal sign.
  * @param rowOf - row number on the sheet of a label
  */
 export function shopFormula(
@@ -14,11 +15,11 @@ export function shopFormula(
   if (key === 'boilingPoint') {
     const row = rowOf(SETTINGS.elevation.label);
     const unit = system === 'US' ? 'ft' : 'm';
-    return `=POUR_BOIL(CONVERT(B${row}, C${row}, "${unit}"), "${system}")`;
+    return `=POUR_BOIL(CONVERT(B${row}; C${row}; "${unit}"); "${system}")`;
   }
   const boiling = rowOf(SHOP_FIGURES.boilingPoint.label);
   const above = rowOf(SETTINGS.topTarget.label);
-  const steps = `IF(C${above}=C${boiling}, 1, IF(C${above}="°C", 1.8, 1/1.8))`;
+  const steps = `IF(C${above}=C${boiling}; 1; IF(C${above}="°C"; 9/5; 5/9))`;
   return `=B${boiling}+B${above}*${steps}`;
 }
 

@@ -13,15 +13,15 @@ import { TABLES } from '../../../shared/book/tables.ts';
 describe('ordersFormula', () => {
   test('ordersFormula hands over every plan sheet, in order, from its heading down', () => {
     expect(ordersFormula('Pieces to pour', declaredColumns())).toBe(
-      '=POUR_ORDERS("pieces to pour", Orders!A1:Y, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:P, \'Pour log\'!A1:AN, Shop!A1:C)',
+      '=POUR_ORDERS("pieces to pour"; Orders!A1:Y; Molds!A1:P; Patterns!A1:I; Doses!A1:H; Materials!A1:Q; Plates!A1:P; \'Pour log\'!A1:AN; Shop!A1:C)',
     );
   });
 
   test('a money column also hands over supplies and stock moves, to its own function', () => {
     expect(ordersFormula('Quote price', declaredColumns())).toBe(
-      "=POUR_MONEY(\"quote price\", Orders!A1:Y, Molds!A1:P, Patterns!A1:I, Doses!A1:H, Materials!A1:Q, Plates!A1:P, 'Pour log'!A1:AN, Supplies!A1:E, 'Stock moves'!A1:J, Shop!A1:C)",
+      "=POUR_MONEY(\"quote price\"; Orders!A1:Y; Molds!A1:P; Patterns!A1:I; Doses!A1:H; Materials!A1:Q; Plates!A1:P; 'Pour log'!A1:AN; Supplies!A1:E; 'Stock moves'!A1:J; Shop!A1:C)",
     );
-    expect(isOrdersFormula('=POUR_MONEY("cost", Orders!A1:Y)', 'Cost')).toBe(true);
+    expect(isOrdersFormula('=POUR_MONEY("cost"; Orders!A1:Y)', 'Cost')).toBe(true);
     expect(isOrdersFormula('=POUR_ORDERS("cost", Orders!A1:Y)', 'Cost')).toBe(false);
   });
 

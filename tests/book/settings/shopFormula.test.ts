@@ -11,14 +11,12 @@ describe('shopFormula', () => {
     { system: 'metric', unit: 'm' },
   ] as const)('the boiling point in $system units reads an elevation in any unit', (row) => {
     expect(shopFormula('boilingPoint', row.system, rowOf)).toBe(
-      `=POUR_BOIL(CONVERT(B4, C4, "${row.unit}"), "${row.system}")`,
+      `=POUR_BOIL(CONVERT(B4; C4; "${row.unit}"); "${row.system}")`,
     );
   });
 
   test('the reading that starts a run adds the setting, in degrees of the boiling point’s unit', () => {
-    expect(shopFormula('topReads', 'US', rowOf)).toBe(
-      '=B6+B5*IF(C5=C6, 1, IF(C5="°C", 1.8, 1/1.8))',
-    );
+    expect(shopFormula('topReads', 'US', rowOf)).toBe('=B6+B5*IF(C5=C6; 1; IF(C5="°C"; 9/5; 5/9))');
   });
 });
 

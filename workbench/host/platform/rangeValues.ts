@@ -1,5 +1,6 @@
 import type { ICellData } from '@univerjs/core';
 import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cellContent.ts';
+import { formulaForScript, formulaFromScript } from '../localeFormula.ts';
 import { cellAt, patternAt } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import {
@@ -32,7 +33,10 @@ const readText: Read<string> = (session, ref, row, column) => {
 };
 
 const readFormula: Read<string> = (session, ref, row, column) =>
-  sheetOf(session, ref).getCellMatrix().getValue(row, column)?.f ?? '';
+  formulaForScript(
+    sheetOf(session, ref).getCellMatrix().getValue(row, column)?.f ?? '',
+    session.platform.locale,
+  );
 
 /** A read of the first cell, and the same read of all cells. */
 export function one<Value>(read: Read<Value>): Method<RangeRef>['run'] {
@@ -73,14 +77,19 @@ export function each(cell: Cell): Method<RangeRef>['run'] {
   };
 }
 
-const storeContent: Cell = (session, _ref, value, pattern) =>
-  storedCell(cellContentOf(value), pattern, session.platform.zone);
+const storeContent: Cell = ({ platform }, _ref, value, pattern) => {
+  const content = cellContentOf(value);
+  const isFormula = typeof content === 'string' && content.startsWith('=');
+  const stored = isFormula ? formulaFromScript(content, platform.locale) : content;
+  return storedCell(stored, pattern, platform.zone);
+};
 
 /** Formula text; the platform takes it with or without the leading sign. */
-const storeFormula: Cell = (_session, _ref, value, pattern) => {
+const storeFormula: Cell = ({ platform }, _ref, value, pattern) => {
   const formula = textArgument([value], 0);
   if (formula === '') return typedCell('', pattern);
-  return typedCell(formula.startsWith('=') ? formula : `=${formula}`, pattern);
+  const whole = formula.startsWith('=') ? formula : `=${formula}`;
+  return typedCell(formulaFromScript(whole, platform.locale), pattern);
 };
 
 const storeNote: Cell = (_session, _ref, value) => {

@@ -14,6 +14,8 @@ export interface Platform {
   readonly engine: Engine;
   readonly addOn: AddOn;
   readonly zone: string;
+  /** Of the spreadsheet, such as `de_DE`. */
+  readonly locale: string;
   /** Changes whenever the workbook is another one. */
   readonly spreadsheetId: string;
   state(): PlatformState;

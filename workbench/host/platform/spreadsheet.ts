@@ -138,7 +138,7 @@ export const SPREADSHEET: Methods<GoogleAppsScript.Spreadsheet.Spreadsheet, null
     (session) => `https://docs.google.com/spreadsheets/d/${session.platform.spreadsheetId}/edit`,
   ),
   getSpreadsheetTimeZone: answerMethod((session) => session.platform.zone),
-  getSpreadsheetLocale: answerMethod(() => 'en_US'),
+  getSpreadsheetLocale: answerMethod((session) => session.platform.locale),
   getSheetByName: answerMethod((session, _ref, args) => {
     const name = textArgument(args, 0);
     const found = session.platform.engine.workbook
