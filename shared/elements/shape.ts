@@ -32,7 +32,7 @@ interface TextLooks {
 }
 
 /** A text with a white edge, readable on grid and bands. */
-export function words(
+export function textShape(
   x: number,
   y: number,
   text: string,

@@ -70,8 +70,8 @@ export function addStock(draft: OverviewDraft, { stock, books }: Overview): void
 }
 
 function amountOf(amount: number, { unit }: PurchaseLine): string {
-  const figure = formatPlain(Number(amount.toPrecision(3)));
-  return unit === undefined || unit === 'each' ? figure : `${figure} ${unit}`;
+  const number = formatPlain(Number(amount.toPrecision(3)));
+  return unit === undefined || unit === 'each' ? number : `${number} ${unit}`;
 }
 
 /** Good pieces of all poured, by month. */

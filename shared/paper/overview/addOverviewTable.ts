@@ -1,5 +1,5 @@
 import {
-  CHART,
+  CHART_SIZE,
   type ChartColumn,
   OVERVIEW_WIDTHS,
   type OverviewCell,
@@ -23,7 +23,7 @@ export interface OverviewColumn {
   readonly heading: string;
   readonly style: Extract<
     OverviewStyle,
-    'text' | 'strong' | 'money' | 'count' | 'share' | 'figure'
+    'text' | 'strong' | 'money' | 'count' | 'share' | 'number'
   >;
 }
 
@@ -84,7 +84,7 @@ export function addChart(
 ): void {
   const ranges = columns.filter((column) => column !== undefined);
   draft.charts.push({ title, kind, columns: ranges, row: draft.rows.length + 1 });
-  for (let count = 0; count < CHART.rows; count += 1) draft.rows.push(filled([]));
+  for (let count = 0; count < CHART_SIZE.rows; count += 1) draft.rows.push(filled([]));
 }
 
 /** Lines that a text takes in its column, at about seven pixels a character. */

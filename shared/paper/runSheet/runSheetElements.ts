@@ -9,15 +9,15 @@ import type {
   SheetCell,
   SheetFact,
   SheetSection,
-} from './documentTypes.ts';
+} from './runSheetTypes.ts';
 
 /** Sections side by side at the top of the page, and those across it below. */
 const SIDE: readonly SectionName[] = ['cautions', 'plate'];
 const MAIN: readonly SectionName[] = ['notes', 'cups', 'layers'];
 const BELOW: readonly SectionName[] = ['checklists', 'outcome', 'sign-off', 'pictures'];
 
-/** A figure fills the page; wider than a page is at the size of its letters [px], so they print a little smaller. */
-const FIGURE_WIDTH = 740;
+/** A picture fills the page; wider than a page is at the size of its letters [px], so they print a little smaller. */
+const PICTURE_WIDTH = 740;
 
 /** The document as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
 export function runSheetElements(document: RunSheetDocument): PlainElement {
@@ -65,9 +65,9 @@ function blockElement(block: SheetBlock): PlainElement {
         element('h3', '', [block.name]),
         element('ul', '', block.items.map(itemElement)),
       ]);
-    case 'figure':
+    case 'picture':
       return element('figure', '', [
-        drawPicture(block.picture, FIGURE_WIDTH),
+        drawPicture(block.picture, PICTURE_WIDTH),
         element('figcaption', '', [pictureText(block.picture)]),
       ]);
     case 'table':

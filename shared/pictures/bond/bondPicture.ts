@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { GRAY, type Point, segment, shape, words } from '../../elements/shape.ts';
+import { GRAY, type Point, segment, shape, textShape } from '../../elements/shape.ts';
 import { passChance } from '../../quality/logistic/logisticLogLikelihood.ts';
 import type { BondPictured } from '../../trials/trialPictureTypes.ts';
 import { formatFixed } from '../../units/formatPlain.ts';
@@ -9,10 +9,10 @@ import { UNITS } from '../../units/units.ts';
 import { temperatureText } from '../../words/quantityText.ts';
 import type { LegendItem } from '../chart/legend.ts';
 import { linePath } from '../chart/linePath.ts';
-import { mark } from '../chart/mark.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, type PlotFrame, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
+import { pointMark } from '../chart/pointMark.ts';
 
 /** Form and height of a joint's mark: a bond stands at the top, a clean peel at the bottom. */
 const MARKS = {
@@ -49,7 +49,7 @@ export function bondPicture(bond: BondPictured, size: PictureSize): PlainElement
 const SHARES: Axis = {
   domain: [-0.3, 1.3],
   ticks: [0, 0.25, 0.5, 0.75, 1],
-  say: (tick) => formatFixed(tick * 100, 0),
+  tickText: (tick) => formatFixed(tick * 100, 0),
   title: 'chance to bond, %',
 };
 
@@ -116,7 +116,7 @@ function linesOf(
         'stroke-width': 1.6,
         ...(dash === '' ? {} : { 'stroke-dasharray': dash }),
       }),
-      words(at + (isLeft ? -5 : 5), y, `${text} ${temperatureText(value, system)}`, {
+      textShape(at + (isLeft ? -5 : 5), y, `${text} ${temperatureText(value, system)}`, {
         anchor: isLeft ? 'end' : 'start',
         isBold: dash === '',
       }),
@@ -144,7 +144,7 @@ function jointMarks(
         near.length === 0 ? 0 : firstFree(near.map((one) => one.level)),
       );
       placed.push({ x, share, level });
-      return mark([x, y + level * STEP * (share === 0 ? 1 : -1)], form);
+      return pointMark([x, y + level * STEP * (share === 0 ? 1 : -1)], form);
     });
 }
 
@@ -159,7 +159,7 @@ function legendOf({ joints, threshold }: BondPictured): readonly LegendItem[] {
     .filter((tear) => joints.some((joint) => joint.tear === tear))
     .map(
       (tear): LegendItem => ({
-        draw: (x, y) => [mark([x + 12, y], MARKS[tear].form)],
+        draw: (x, y) => [pointMark([x + 12, y], MARKS[tear].form)],
         text: tear,
       }),
     );

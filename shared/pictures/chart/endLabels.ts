@@ -1,8 +1,8 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, segment, words } from '../../elements/shape.ts';
+import { FONT, segment, textShape } from '../../elements/shape.ts';
 import { fitText } from './fitText.ts';
+import { placesApart } from './placesApart.ts';
 import type { Edges } from './plotFrame.ts';
-import { spread } from './spread.ts';
 
 /** A curve's or line's name at its right end. */
 export interface EndLabel {
@@ -22,7 +22,7 @@ export function endLabels(
   { right, top, bottom }: Edges,
   width: number,
 ): readonly PlainElement[] {
-  const places = spread(
+  const places = placesApart(
     labels.map(({ y }) => y),
     GAP,
     [top + 4, bottom - 4],
@@ -31,7 +31,7 @@ export function endLabels(
     const place = places[index] ?? y;
     return [
       segment([x + 1, y], [right + LEADER - 3, place], { 'stroke-width': 0.7 }),
-      words(right + LEADER, place + 4, fitText(text, width - right - LEADER - 2, FONT.small), {
+      textShape(right + LEADER, place + 4, fitText(text, width - right - LEADER - 2, FONT.small), {
         size: FONT.small,
         isBold,
       }),

@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, segment, words } from '../../elements/shape.ts';
+import { FONT, segment, textShape } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
 import type { Edges } from './plotFrame.ts';
 
@@ -32,7 +32,7 @@ export function eventLines(
     const start = isRight ? x + 5 : isLeft ? x - 5 : left;
     return {
       line: segment([x, y - 10], [x, bottom], { 'stroke-dasharray': '1 3', 'stroke-width': 1.2 }),
-      name: words(start, y, fitted, { size: FONT.small, anchor: isLeft ? 'end' : 'start' }),
+      name: textShape(start, y, fitted, { size: FONT.small, anchor: isLeft ? 'end' : 'start' }),
     };
   });
   // Names last: their white edge then breaks the lines of later events.

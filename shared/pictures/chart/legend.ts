@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/shape.ts';
+import { FONT, textShape } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
 
 /** A swatch 24 px wide around a middle line, and what it means. */
@@ -25,7 +25,7 @@ export function legend(
     const middle = y + LINE / 2;
     const item = [
       ...draw(x, middle),
-      words(x + SWATCH + 6, middle + 4, fitted, { size: FONT.small }),
+      textShape(x + SWATCH + 6, middle + 4, fitted, { size: FONT.small }),
     ];
     x += wide + GAP;
     return item;

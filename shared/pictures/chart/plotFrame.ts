@@ -1,6 +1,6 @@
 import { extent, tickStep, ticks } from 'd3-array';
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import { formatFixed } from '../../units/formatPlain.ts';
 import { linearScale, type Scale } from './linearScale.ts';
 
@@ -16,7 +16,7 @@ export interface Edges {
 export interface Axis {
   readonly domain: readonly [low: number, high: number];
   readonly ticks: readonly number[];
-  readonly say: (tick: number) => string;
+  readonly tickText: (tick: number) => string;
   /** With the unit: `minutes from switch-on`. */
   readonly title: string;
 }
@@ -51,7 +51,7 @@ export function niceAxis(
   const domain = [Math.floor(least / step) * step, Math.ceil(most / step) * step] as const;
   const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
   const say = (tick: number) => formatFixed(tick, places);
-  return { domain, ticks: ticks(domain[0], domain[1], count), say, title };
+  return { domain, ticks: ticks(domain[0], domain[1], count), tickText: say, title };
 }
 
 /** Axes with their ticks, titles and a light grid, and the scales to draw by. */
@@ -64,16 +64,16 @@ export function plotFrame(edges: Edges, across: Axis, up: Axis): PlotFrame {
   const drawn = [
     ...across.ticks.flatMap((tick) => [
       segment([x(tick), top], [x(tick), bottom], grid),
-      words(x(tick), bottom + 15, across.say(tick), { ...small, anchor: 'middle' }),
+      textShape(x(tick), bottom + 15, across.tickText(tick), { ...small, anchor: 'middle' }),
     ]),
     ...up.ticks.flatMap((tick) => [
       segment([left, y(tick)], [right, y(tick)], grid),
-      words(left - 6, y(tick) + 4, up.say(tick), { ...small, anchor: 'end' }),
+      textShape(left - 6, y(tick) + 4, up.tickText(tick), { ...small, anchor: 'end' }),
     ]),
     segment([left, bottom], [right, bottom]),
     segment([left, top], [left, bottom]),
-    words((left + right) / 2, bottom + 32, across.title, { ...small, anchor: 'middle' }),
-    words(4, top - 11, up.title, small),
+    textShape((left + right) / 2, bottom + 32, across.title, { ...small, anchor: 'middle' }),
+    textShape(4, top - 11, up.title, small),
   ];
   return { x, y, drawn };
 }

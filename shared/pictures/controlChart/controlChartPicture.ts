@@ -1,13 +1,13 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, type Point, pixels, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { type ChartUnit, chartUnit } from '../chart/chartUnit.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale, type Scale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
-import { rangeStrip, STRIP } from '../chart/rangeStrip.ts';
+import { type ChartUnit, chartUnit } from './chartUnit.ts';
 import { controlLegend } from './controlLegend.ts';
+import { rangeStrip, STRIP } from './rangeStrip.ts';
 import { drawLanes, signalLanes, signalList, signalMark } from './signalLanes.ts';
 
 const LEFT = 50;
@@ -36,9 +36,9 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
   const ringed = new Set(lanes.signals.map(({ to }) => to));
   return pictureRoot(chart, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
     ...key.drawn,
-    words(4, key.height + 16, unit.title, { size: FONT.small }),
+    textShape(4, key.height + 16, unit.title, { size: FONT.small }),
     ...drawn,
-    words(
+    textShape(
       (edges.left + edges.right) / 2,
       edges.bottom + 16,
       `${chart.each}s, the newest at the right`,
@@ -72,7 +72,7 @@ function frameOf(chart: ControlChart, unit: ChartUnit, edges: Edges) {
 
 /** No ticks: places are told by the order and by the names below. */
 function pointsAxis(count: number): Axis {
-  return { domain: [-0.5, count - 0.5], ticks: [], say: String, title: '' };
+  return { domain: [-0.5, count - 0.5], ticks: [], tickText: String, title: '' };
 }
 
 /** The center line, and for each point the limits of its own number of pieces. */

@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, type Point, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ChartSignal } from '../../outcomes/quality/controlChart.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
 
@@ -57,7 +57,7 @@ export function drawLanes(
     const middle = (at(from)[0] + x) / 2;
     return [
       ...bar,
-      words(middle, y, String(number), { size: FONT.small, anchor: 'middle', isBold: true }),
+      textShape(middle, y, String(number), { size: FONT.small, anchor: 'middle', isBold: true }),
     ];
   });
   return [...lines, ...names];
@@ -88,7 +88,7 @@ export function signalList(
   });
   const all = more === 0 ? texts : [...texts, `and ${more} earlier`];
   const drawn = all.map((text, index) =>
-    words(left, top + (index + 1) * LINE - 4, fitText(text, width, FONT.small), {
+    textShape(left, top + (index + 1) * LINE - 4, fitText(text, width, FONT.small), {
       size: FONT.small,
     }),
   );

@@ -10,7 +10,7 @@ import { linePath } from '../chart/linePath.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import { readingLegend, readingMarks } from './readingMarks.ts';
+import { readingLegend, readingMarks } from '../chart/readingMarks.ts';
 import { residualStrip } from './residualStrip.ts';
 
 /** Height of the strip of residuals, its axis with it, and of the room between it and the plot [px]. */
@@ -37,7 +37,7 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
     narrowest: 10,
   } as const;
   // The ticks of time are named once, below the strip.
-  const frame = plotFrame(edges, { ...across, title: '', say: () => '' }, niceAxis(shown, up));
+  const frame = plotFrame(edges, { ...across, title: '', tickText: () => '' }, niceAxis(shown, up));
   const x = (seconds: number) => frame.x(fromEngine(seconds, 'min'));
   const y = (temperature: number) => frame.y(fromEngine(temperature, unit));
   const d = linePath(curve.map(({ seconds, top }) => [x(seconds), y(top)]));

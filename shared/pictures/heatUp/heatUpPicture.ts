@@ -10,9 +10,10 @@ import { bandPath, linePath } from '../chart/linePath.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import { readingLegend, readingMarks } from '../heatTrial/readingMarks.ts';
+import { readingLegend, readingMarks } from '../chart/readingMarks.ts';
 import type { HeatUp } from './heatUp.ts';
-import { eventsOf, hotBar, labelsOf, legendOf, type Target } from './hotBar.ts';
+import { heatUpEvents, heatUpLabels, heatUpLegend } from './heatUpLabels.ts';
+import { hotBar, type Target } from './hotBar.ts';
 
 type Course = HeatUp['course'];
 
@@ -25,9 +26,9 @@ interface Scales {
 /** Plate and mold top from switch-on, how sure the top is, its target, what boils, and what was read. */
 export function heatUpPicture(heatUp: HeatUp, size: PictureSize): PlainElement {
   const { course, readings, target } = heatUp;
-  const events = eventsOf(heatUp);
-  const labels = labelsOf(heatUp);
-  const items = [...legendOf(heatUp), ...readingLegend(readings)];
+  const events = heatUpEvents(heatUp);
+  const labels = heatUpLabels(heatUp);
+  const items = [...heatUpLegend(heatUp), ...readingLegend(readings)];
   const { edges, key, room } = plotLayout({ legend: items, labels, events }, size);
   const { drawn, ...scales } = axesOf(heatUp, edges);
   const { x, y } = scales;
@@ -66,7 +67,7 @@ function axesOf(heatUp: HeatUp, edges: Edges) {
   const times = [
     0,
     ...[...course, ...readings].map(({ seconds }) => seconds),
-    ...eventsOf(heatUp).map((event) => event.x),
+    ...heatUpEvents(heatUp).map((event) => event.x),
   ];
   const { left, right, top, bottom } = edges;
   const frame = plotFrame(

@@ -7,16 +7,16 @@ import { endLabels } from '../chart/endLabels.ts';
 import { eventLines } from '../chart/eventLines.ts';
 import type { Scale } from '../chart/linearScale.ts';
 import { linePath } from '../chart/linePath.ts';
-import { mark } from '../chart/mark.ts';
 import { type PictureSize, pictureRoot } from '../chart/pictureRoot.ts';
 import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import { plotLayout } from '../chart/plotLayout.ts';
-import { layerLabels, limitLines, profileLegend, profileLine } from './layerLabels.ts';
+import { pointMark } from '../chart/pointMark.ts';
+import { layerLabels, limitEvents, profileLegend, profileLine } from './layerLabels.ts';
 import type { LayerProfile } from './layerProfile.ts';
 
 /** Temperature through the stack, mold face below, open face on top, at a few moments of the round. */
 export function layerProfilePicture(profile: LayerProfile, size: PictureSize): PlainElement {
-  const limits = limitLines(profile);
+  const limits = limitEvents(profile);
   const labels = layerLabels(profile);
   const { edges, key, room } = plotLayout(
     { legend: profileLegend(profile), labels, events: limits },
@@ -117,6 +117,6 @@ function jointShapes(
   const looks = { stroke: GRAY.text, 'stroke-width': 4 };
   return [
     ...(band === undefined ? [] : [segment([x(low), y(height)], [x(high), y(height)], looks)]),
-    mark([x(contact), y(height)], 3),
+    pointMark([x(contact), y(height)], 3),
   ];
 }

@@ -1,6 +1,6 @@
 import { GRAY, outline, segment, shape } from '../../elements/shape.ts';
-import { hatched } from '../chart/hatched.ts';
 import type { LegendItem } from '../chart/legend.ts';
+import { hatched } from './hatched.ts';
 import { followOf, type LayerTimeline } from './layerTimeline.ts';
 
 /** What the timeline's strips and lines mean, those that are there. */

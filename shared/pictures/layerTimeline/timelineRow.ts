@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, outline, type Point, segment } from '../../elements/shape.ts';
-import { hatched, type Strip } from '../chart/hatched.ts';
 import type { Scale } from '../chart/linearScale.ts';
+import { hatched, type Strip } from './hatched.ts';
 import { type Follow, followOf, type TimelineLayer } from './layerTimeline.ts';
 
 /** Where a row is drawn: its upper edge stands for the first cavity, its lower for the last. */

@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, type Point, pixels, segment, shape, textShape } from '../../elements/shape.ts';
 import type { DefectPareto } from '../../outcomes/quality/defectPareto.ts';
 import { formatPlain } from '../../units/formatPlain.ts';
 import { fitText } from '../chart/fitText.ts';
@@ -29,10 +29,10 @@ export function paretoPicture(pareto: DefectPareto, width: number): PlainElement
     ...key.drawn,
     ...TICKS.flatMap((tick) => [
       segment([x(tick / 100), top], [x(tick / 100), bottom], { stroke: GRAY.grid }),
-      words(x(tick / 100), bottom + 15, String(tick), { size: FONT.small, anchor: 'middle' }),
+      textShape(x(tick / 100), bottom + 15, String(tick), { size: FONT.small, anchor: 'middle' }),
     ]),
     segment([NAME, bottom], [width - RIGHT, bottom]),
-    words((NAME + width - RIGHT) / 2, bottom + 32, '% of the bad pieces', {
+    textShape((NAME + width - RIGHT) / 2, bottom + 32, '% of the bad pieces', {
       size: FONT.small,
       anchor: 'middle',
     }),
@@ -49,11 +49,11 @@ export function paretoPicture(pareto: DefectPareto, width: number): PlainElement
     ),
     ...line(sums),
     ...bars.flatMap(({ name, count }, index) => [
-      words(NAME - COUNT - 6, middle(index) + 4, fitText(name, NAME - COUNT - 10, FONT.small), {
+      textShape(NAME - COUNT - 6, middle(index) + 4, fitText(name, NAME - COUNT - 10, FONT.small), {
         size: FONT.small,
         anchor: 'end',
       }),
-      words(NAME - 6, middle(index) + 4, formatPlain(count), {
+      textShape(NAME - 6, middle(index) + 4, formatPlain(count), {
         size: FONT.small,
         anchor: 'end',
         isBold: true,

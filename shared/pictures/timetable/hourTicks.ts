@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import type { UnitSystem } from '../../units/measures.ts';
 import { textWidth } from '../chart/fitText.ts';
 import type { DayColumn } from './dayColumns.ts';
@@ -33,7 +33,7 @@ export function hourTicks(
           // Names of two days must not meet where the days do.
           const half = textWidth(name, FONT.small) / 2;
           if (at + half > right + 4 || at - half < left - 12) return [];
-          return [words(at, bottom + 15, name, { size: FONT.small, anchor: 'middle' })];
+          return [textShape(at, bottom + 15, name, { size: FONT.small, anchor: 'middle' })];
         }),
     ];
   });

@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/shape.ts';
+import { FONT, textShape } from '../../elements/shape.ts';
+import { barLanes } from '../chart/barLanes.ts';
 import { textWidth } from '../chart/fitText.ts';
-import { barLanes } from './barLanes.ts';
 import { type DayColumn, partsShown } from './dayColumns.ts';
 import { filledBar } from './filledBar.ts';
 import type { TimetableBar, TimetableOrder, TimetableRow } from './timetable.ts';
@@ -46,5 +46,5 @@ function label(
     (one) => one !== '' && textWidth(one, FONT.small) <= room,
   );
   if (fitting === undefined) return [];
-  return [words(left + width / 2, top + 13, fitting, { size: FONT.small, anchor: 'middle' })];
+  return [textShape(left + width / 2, top + 13, fitting, { size: FONT.small, anchor: 'middle' })];
 }

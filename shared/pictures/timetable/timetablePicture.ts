@@ -1,9 +1,8 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, shape, words } from '../../elements/shape.ts';
-import { fitText } from '../chart/fitText.ts';
+import { FONT, GRAY, segment, shape, textShape } from '../../elements/shape.ts';
+import { fitText, widestText } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
-import { widest } from '../layerTimeline/rowTexts.ts';
 import { type DayColumn, dayColumns, momentAt } from './dayColumns.ts';
 import { dueRow } from './dueRow.ts';
 import { filledBar } from './filledBar.ts';
@@ -21,7 +20,7 @@ export function timetablePicture(timetable: Timetable, width: number): PlainElem
   const { days, groups } = timetable;
   const key = legend(keyOf(timetable), { left: 8, top: 4, width: width - 16 });
   const names = groups.flatMap(({ rows }) => rows.map(({ name }) => name));
-  const left = Math.min(width * 0.26, 14 + widest([...names, 'Due']));
+  const left = Math.min(width * 0.26, 14 + widestText([...names, 'Due']));
   const columns = dayColumns(days, [left, width - 10]);
   const top = key.height + HEAD + 8;
   let y = top;
@@ -29,7 +28,7 @@ export function timetablePicture(timetable: Timetable, width: number): PlainElem
   for (const { name, rows: inside } of groups) {
     rows.push(
       shape('rect', { x: 0, y, width, height: GROUP - 3, fill: '#eee' }),
-      words(6, y + 12, name, { size: FONT.small, isBold: true }),
+      textShape(6, y + 12, name, { size: FONT.small, isBold: true }),
     );
     y += GROUP;
     for (const row of inside) y += drawRow(rows, row, { y, left, columns, timetable });
@@ -61,7 +60,7 @@ function drawRow(
 ): number {
   const { drawn, height } = rowBars(row, { top: y, columns, orders: timetable.orders });
   into.push(
-    words(6, y + 15, fitText(row.name, left - 10, FONT.plain)),
+    textShape(6, y + 15, fitText(row.name, left - 10, FONT.plain)),
     ...drawn,
     segment([0, y + height - 1], [columns[columns.length - 1]?.right ?? left, y + height - 1], {
       stroke: GRAY.grid,
@@ -72,7 +71,7 @@ function drawRow(
 
 function dayHead({ name, left, right }: DayColumn, y: number): readonly PlainElement[] {
   const shown = fitText(name, right - left, FONT.plain);
-  return [words((left + right) / 2, y, shown, { anchor: 'middle', isBold: true })];
+  return [textShape((left + right) / 2, y, shown, { anchor: 'middle', isBold: true })];
 }
 
 function nowLine(

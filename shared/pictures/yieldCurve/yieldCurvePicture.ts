@@ -70,7 +70,7 @@ function axesOf({ curve, rounds, boilingPoint, system }: YieldAgainstTop, edges:
         narrowest: 10,
       },
     ),
-    { domain: [0, 100], ticks: [0, 20, 40, 60, 80, 100], say: String, title: '% good' },
+    { domain: [0, 100], ticks: [0, 20, 40, 60, 80, 100], tickText: String, title: '% good' },
   );
   return {
     x: (temperature: number) => frame.x(fromEngine(temperature, unit)),

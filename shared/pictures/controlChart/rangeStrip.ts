@@ -1,9 +1,9 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
+import type { Scale } from '../chart/linearScale.ts';
+import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import type { ChartUnit } from './chartUnit.ts';
-import type { Scale } from './linearScale.ts';
-import { type Edges, niceAxis, plotFrame } from './plotFrame.ts';
 
 /** Height of the strip of ranges with its axis [px]. */
 export const STRIP = 126;
@@ -24,7 +24,7 @@ export function rangeStrip(
     along: 'down',
     narrowest: unit.narrowest,
   });
-  const across = { domain: [0, 1] as const, ticks: [], say: String, title: '' };
+  const across = { domain: [0, 1] as const, ticks: [], tickText: String, title: '' };
   const { y, drawn } = plotFrame(edges, across, up);
   const level = (value: number) => y(unit.of(value));
   return [
@@ -42,7 +42,7 @@ export function rangeStrip(
         shape('circle', { cx, cy, r: 2.4, fill: GRAY.text }),
       ];
     }),
-    words(left, top + TITLE - 6, `difference from the piece before, ${unit.title}`, {
+    textShape(left, top + TITLE - 6, `difference from the piece before, ${unit.title}`, {
       size: FONT.small,
     }),
   ];
