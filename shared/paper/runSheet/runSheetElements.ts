@@ -1,4 +1,4 @@
-import { element } from '../../elements/element.ts';
+import { element, headCell, textList, titledSection } from '../../elements/element.ts';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { drawPicture } from '../../pictures/drawPicture.ts';
 import { pictureText } from '../../pictures/pictureText.ts';
@@ -44,8 +44,7 @@ function sectionsIn(
 }
 
 function sectionElement(section: SheetSection): PlainElement {
-  return element('section', `section ${section.name}`, [
-    element('h2', '', [section.heading]),
+  return titledSection(`section ${section.name}`, section.heading, [
     element('div', 'blocks', section.blocks.map(blockElement)),
   ]);
 }
@@ -55,11 +54,7 @@ function blockElement(block: SheetBlock): PlainElement {
     case 'facts':
       return element('div', 'facts', block.facts.map(factElement));
     case 'lines':
-      return element(
-        'ul',
-        'lines',
-        block.lines.map((line) => element('li', '', [line])),
-      );
+      return textList('lines', block.lines);
     case 'checklist':
       return element('div', 'checklist', [
         element('h3', '', [block.name]),
@@ -82,11 +77,7 @@ function tableElement(block: Extract<SheetBlock, { readonly kind: 'table' }>): P
     attributes: { width: `${((width / total) * 100).toFixed(2)}%` },
     children: [],
   }));
-  const heads = block.headings.map((heading) => ({
-    tag: 'th' as const,
-    attributes: { scope: 'col' },
-    children: [heading],
-  }));
+  const heads = block.headings.map((heading) => headCell('col', heading));
   const rows = block.rows.map((cells) =>
     element(
       'tr',

@@ -28,6 +28,6 @@ function widthOf(letter: string): number {
 }
 
 /** Room that the widest of the texts takes [px]. */
-export function widestText(texts: readonly string[]): number {
+export function textsWidth(texts: readonly string[]): number {
   return Math.max(0, ...texts.map((text) => textWidth(text, FONT.plain)));
 }

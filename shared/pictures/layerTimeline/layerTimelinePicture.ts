@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import { stopwatchText } from '../../words/quantityText.ts';
-import { widestText } from '../chart/fitText.ts';
+import { textsWidth } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
@@ -58,6 +58,6 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
 function sidesOf({ layers }: LayerTimeline, width: number) {
   const most = width * 0.28;
   const names = layers.flatMap((layer) => [layer.name, openTimeText(layer)]);
-  const behind = width < NARROW ? 0 : Math.min(most, 22 + widestText(layers.map(windowLineText)));
-  return { left: Math.min(most, 12 + widestText(names)), right: width - Math.max(20, behind) };
+  const behind = width < NARROW ? 0 : Math.min(most, 22 + textsWidth(layers.map(windowLineText)));
+  return { left: Math.min(most, 12 + textsWidth(names)), right: width - Math.max(20, behind) };
 }

@@ -1,6 +1,6 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, segment, shape, textShape } from '../../elements/shape.ts';
-import { fitText, widestText } from '../chart/fitText.ts';
+import { fitText, textsWidth } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { type DayColumn, dayColumns, momentAt } from './dayColumns.ts';
@@ -20,7 +20,7 @@ export function timetablePicture(timetable: Timetable, width: number): PlainElem
   const { days, groups } = timetable;
   const key = legend(keyOf(timetable), { left: 8, top: 4, width: width - 16 });
   const names = groups.flatMap(({ rows }) => rows.map(({ name }) => name));
-  const left = Math.min(width * 0.26, 14 + widestText([...names, 'Due']));
+  const left = Math.min(width * 0.26, 14 + textsWidth([...names, 'Due']));
   const columns = dayColumns(days, [left, width - 10]);
   const top = key.height + HEAD + 8;
   let y = top;
