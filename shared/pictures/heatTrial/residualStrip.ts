@@ -33,7 +33,7 @@ export function residualStrip(
     ...drawn,
     segment([left, y(0)], [right, y(0)], { stroke: GRAY.text }),
     ...residuals.flatMap(({ seconds, residual, trial: name }) => {
-      const at = x(fromEngine(seconds, 'min'));
+      const at = x(seconds);
       return [
         segment([at, y(0)], [at, y(residual)], { 'stroke-width': 1.6 }),
         pointMark([at, y(residual)], trials.indexOf(name)),

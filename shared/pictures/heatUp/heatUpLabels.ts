@@ -1,9 +1,9 @@
 import { formatClock } from '../../book/reading/parseClock.ts';
-import { GRAY, shape } from '../../elements/shape.ts';
+import { GRAY } from '../../elements/shape.ts';
 import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { EndLabel } from '../chart/endLabels.ts';
 import type { EventLine } from '../chart/eventLines.ts';
-import type { LegendItem } from '../chart/legend.ts';
+import { bandSwatch, type LegendItem } from '../chart/legend.ts';
 import type { HeatUp } from './heatUp.ts';
 import { hotBar } from './hotBar.ts';
 
@@ -47,7 +47,7 @@ export function heatUpLabels({ course, target, system }: HeatUp): readonly EndLa
 /** What band and bar mean. */
 export function heatUpLegend({ target }: HeatUp): readonly LegendItem[] {
   const band: LegendItem = {
-    draw: (x, y) => [shape('rect', { x, y: y - 6, width: 24, height: 12, fill: GRAY.band })],
+    draw: bandSwatch({ fill: GRAY.band }),
     text: 'mold top in nine of ten cases',
   };
   if (target?.band === undefined) return [band];

@@ -2,6 +2,8 @@ import { bandText } from '../../words/bandText.ts';
 import { countText, durationText, listText, temperatureText } from '../../words/quantityText.ts';
 import type { HeatUp } from './heatUp.ts';
 
+export const HEAT_UP_TITLE = 'How the mold heats up';
+
 /** The heat-up picture in words, from the same numbers. */
 export function heatUpText(heatUp: HeatUp): string {
   return [courseWords(heatUp), readingWords(heatUp)].filter((words) => words !== '').join(' ');

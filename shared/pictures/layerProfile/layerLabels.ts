@@ -2,7 +2,7 @@ import { GRAY, segment } from '../../elements/shape.ts';
 import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { EndLabel } from '../chart/endLabels.ts';
 import type { EventLine } from '../chart/eventLines.ts';
-import type { LegendItem } from '../chart/legend.ts';
+import { type LegendItem, lineSwatch } from '../chart/legend.ts';
 import { pointMark } from '../chart/pointMark.ts';
 import type { LayerProfile } from './layerProfile.ts';
 
@@ -44,7 +44,7 @@ export function layerLabels({ jointHeights, names }: LayerProfile): readonly End
 export function profileLegend({ profiles, joints }: LayerProfile): readonly LegendItem[] {
   const moments = profiles.map(
     ({ time }, index): LegendItem => ({
-      draw: (x, y) => [segment([x, y], [x + 24, y], profileLine(index))],
+      draw: lineSwatch(profileLine(index)),
       text: `after ${durationText(time)}`,
     }),
   );

@@ -3,6 +3,8 @@ import { bandText } from '../../words/bandText.ts';
 import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { Joint, LayerProfile } from './layerProfile.ts';
 
+export const LAYER_PROFILE_TITLE = 'Temperature through the layers';
+
 /** The profile picture in words, from the same numbers. */
 export function layerProfileText(profile: LayerProfile): string {
   const { profiles, joints, setTemperature, bondTemperature, system } = profile;

@@ -7,6 +7,7 @@ import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { clockTicks } from './clockTicks.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
+import { LAYER_TIMELINE_TITLE, layerTimelineText } from './layerTimelineText.ts';
 import { openTimeText, rowTexts, windowLineText } from './rowTexts.ts';
 import { timelineLegend } from './timelineLegend.ts';
 import { timelineRow } from './timelineRow.ts';
@@ -39,7 +40,12 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
     ];
   });
   const middle = { anchor: 'middle', size: FONT.small } as const;
-  return pictureRoot(timeline, { width, height: bottom + AXIS }, [
+  const words = {
+    kind: timeline.kind,
+    title: LAYER_TIMELINE_TITLE,
+    text: layerTimelineText(timeline),
+  };
+  return pictureRoot(words, { width, height: bottom + AXIS }, [
     ...ticks.map((tick) => segment([x(tick), rowTop(0)], [x(tick), bottom], { stroke: GRAY.grid })),
     ...key.drawn,
     ...rows.flat(),

@@ -2,6 +2,8 @@ import { bandText } from '../../words/bandText.ts';
 import { countText, durationText, stopwatchText } from '../../words/quantityText.ts';
 import type { LayerTimeline, TimelineLayer } from './layerTimeline.ts';
 
+export const LAYER_TIMELINE_TITLE = 'One round, layer by layer';
+
 /** The layer timeline in words, from the same numbers. */
 export function layerTimelineText({ layers }: LayerTimeline): string {
   return layers.map(layerWords).join(' ');

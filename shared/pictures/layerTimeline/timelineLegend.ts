@@ -1,5 +1,5 @@
-import { GRAY, outline, segment, shape } from '../../elements/shape.ts';
-import type { LegendItem } from '../chart/legend.ts';
+import { GRAY, outline, segment } from '../../elements/shape.ts';
+import { bandSwatch, type LegendItem } from '../chart/legend.ts';
 import { hatched } from './hatched.ts';
 import { followOf, type LayerTimeline } from './layerTimeline.ts';
 
@@ -30,17 +30,7 @@ const POUR: LegendItem = {
 };
 
 const FOLLOWS: LegendItem = {
-  draw: (x, y) => [
-    shape('rect', {
-      x,
-      y: y - 6,
-      width: 24,
-      height: 12,
-      fill: GRAY.band,
-      stroke: GRAY.line,
-      'stroke-width': 0.8,
-    }),
-  ],
+  draw: bandSwatch({ fill: GRAY.band, stroke: GRAY.line, 'stroke-width': 0.8 }),
   text: 'may follow the layer below',
 };
 

@@ -9,6 +9,7 @@ import { filledBar } from './filledBar.ts';
 import { hourTicks } from './hourTicks.ts';
 import { rowBars } from './rowBars.ts';
 import type { Timetable, TimetableRow } from './timetable.ts';
+import { timetableText } from './timetableText.ts';
 
 /** Heights of a group's name, of the days' names and of the hours below [px]. */
 const GROUP = 18;
@@ -35,7 +36,8 @@ export function timetablePicture(timetable: Timetable, width: number): PlainElem
   }
   const dues = dueRow(timetable, { top: y, left, right: width - 10, columns });
   const bottom = y + dues.height;
-  return pictureRoot(timetable, { width, height: bottom + HOURS }, [
+  const words = { ...timetable, text: timetableText(timetable) };
+  return pictureRoot(words, { width, height: bottom + HOURS }, [
     ...key.drawn,
     ...columns.flatMap((column) => dayHead(column, top - 8)),
     ...hourTicks(columns, { top, bottom, system: timetable.system }),
