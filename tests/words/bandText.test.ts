@@ -1,13 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { bandText } from '../../shared/words/bandText.ts';
+import { bandText, inBrackets } from '../../shared/words/bandText.ts';
 import { durationText } from '../../shared/words/quantityText.ts';
 
 describe('bandText', () => {
   const read = (band: Parameters<typeof bandText>[0]) =>
-    bandText(
-      band,
-      (low) => durationText(low, 'down'),
-      (high) => durationText(high, 'up'),
+    inBrackets(
+      bandText(
+        band,
+        (low) => durationText(low, 'down'),
+        (high) => durationText(high, 'up'),
+      ),
     );
 
   test.each([

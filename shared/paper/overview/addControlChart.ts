@@ -1,10 +1,10 @@
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import type { QualitySummary } from '../../outcomes/quality/qualitySummary.ts';
 import type { Picture } from '../../pictures/pictureTypes.ts';
-import { formatFixed } from '../../units/formatPlain.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import {
   addChart,
   addOverviewTable,
@@ -100,7 +100,6 @@ export function addDefects(draft: OverviewDraft, { pictures }: QualitySummary): 
 export function addYieldCurve(draft: OverviewDraft, { pictures, system }: QualitySummary): void {
   const shown = pictureOf(pictures, 'yield-curve');
   if (shown === undefined) return;
-  const unit = MEASURES.temperature[system];
   addSpace(draft);
   addWide(draft, 'Yield against mold top, fitted, with its 95 % band', 'heading');
   addWide(draft, shown.says.join(' '), 'text');
@@ -115,7 +114,7 @@ export function addYieldCurve(draft: OverviewDraft, { pictures, system }: Qualit
     shown.curve
       .filter((_, index) => index % CURVE_STEP === 0)
       .map(({ moldTop, rate, low, high }) => [
-        `${formatFixed(fromEngine(moldTop, unit), 0)} ${UNITS[unit].label}`,
+        temperatureText(moldTop, system),
         ...[rate, low, high],
       ]),
   );

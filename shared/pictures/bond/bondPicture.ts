@@ -28,8 +28,8 @@ const STEPS = 80;
 export function bondPicture(bond: BondPictured, size: PictureSize): PlainElement {
   const { edges, key } = plotLayout({ legend: legendOf(bond), labels: [], events: [] }, size);
   const frame = plotFrame(edges, temperatureAxis(bond, edges), SHARES);
-  const words = { ...bond, text: bondPictureText(bond) };
-  return pictureRoot(words, size, [
+  const texts = { ...bond, text: bondPictureText(bond) };
+  return pictureRoot(texts, size, [
     ...key,
     ...thresholdBand(bond, frame),
     ...frame.drawn,

@@ -8,7 +8,7 @@ export interface PictureSize {
 }
 
 /** What a picture is called, and what it says to whoever does not see it. */
-interface PictureWords {
+interface PictureTexts {
   /** Class of the picture, and part of the ids in it */
   readonly kind: string;
   readonly title: string;
@@ -19,7 +19,7 @@ const FAMILY = 'Arial, Helvetica, Liberation Sans, sans-serif';
 
 /** The picture as a whole: an image with its title and its text alternative, white behind. */
 export function pictureRoot(
-  { kind, title, text }: PictureWords,
+  { kind, title, text }: PictureTexts,
   { width, height }: PictureSize,
   children: readonly PlainElement[],
 ): PlainElement {

@@ -36,8 +36,8 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
     { left: 8, top: edges.bottom + BELOW + strip, width: width - 16 },
   );
   const ringed = new Set(lanes.signals.map(({ to }) => to));
-  const words = { ...chart, text: controlChartText(chart) };
-  return pictureRoot(words, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
+  const texts = { ...chart, text: controlChartText(chart) };
+  return pictureRoot(texts, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
     ...key.drawn,
     textShape(4, key.height + 16, unit.title, { size: FONT.small }),
     ...drawn,

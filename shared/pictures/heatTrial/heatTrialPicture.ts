@@ -30,8 +30,8 @@ export function heatTrialPicture(trial: HeatTrialPictured, size: PictureSize): P
   const frame = plotFrame(edges, unnamed, temperatureAxis(trial, edges));
   const { x, y } = frame;
   const strip = { left, right, top: size.height - STRIP + 18, bottom: size.height - 40 };
-  const words = { ...trial, text: heatTrialText(trial) };
-  return pictureRoot(words, size, [
+  const texts = { ...trial, text: heatTrialText(trial) };
+  return pictureRoot(texts, size, [
     ...key,
     ...frame.drawn,
     ...(target === undefined ? [] : [segment([left, y(target)], [right, y(target)], TARGET)]),

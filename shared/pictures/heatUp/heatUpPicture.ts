@@ -22,8 +22,8 @@ export function heatUpPicture(heatUp: HeatUp, size: PictureSize): PlainElement {
   const items = [...heatUpLegend(heatUp), ...readingLegend(readings)];
   const { edges, key, room } = plotLayout({ legend: items, labels, events }, size);
   const frame = frameOf(heatUp, edges);
-  const words = { kind: heatUp.kind, title: HEAT_UP_TITLE, text: heatUpText(heatUp) };
-  return pictureRoot(words, size, [
+  const texts = { kind: heatUp.kind, title: HEAT_UP_TITLE, text: heatUpText(heatUp) };
+  return pictureRoot(texts, size, [
     ...key,
     ...frame.drawn,
     ...bandShape(pointsOf(course, 'high', frame), pointsOf(course, 'low', frame)),

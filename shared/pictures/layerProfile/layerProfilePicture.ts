@@ -23,8 +23,8 @@ export function layerProfilePicture(profile: LayerProfile, size: PictureSize): P
   const { edges, key, room } = plotLayout({ legend: profileLegend(profile), labels, events }, size);
   const frame = frameOf(profile, edges);
   const { left, right } = edges;
-  const words = { kind: profile.kind, title: LAYER_PROFILE_TITLE, text: layerProfileText(profile) };
-  return pictureRoot(words, size, [
+  const texts = { kind: profile.kind, title: LAYER_PROFILE_TITLE, text: layerProfileText(profile) };
+  return pictureRoot(texts, size, [
     ...key,
     ...frame.drawn,
     ...profile.jointHeights.map((height) =>

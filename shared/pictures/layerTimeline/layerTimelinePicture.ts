@@ -40,12 +40,12 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
     ];
   });
   const middle = { anchor: 'middle', size: FONT.small } as const;
-  const words = {
+  const texts = {
     kind: timeline.kind,
     title: LAYER_TIMELINE_TITLE,
     text: layerTimelineText(timeline),
   };
-  return pictureRoot(words, { width, height: bottom + AXIS }, [
+  return pictureRoot(texts, { width, height: bottom + AXIS }, [
     ...ticks.map((tick) => segment([x(tick), rowTop(0)], [x(tick), bottom], { stroke: GRAY.grid })),
     ...key.drawn,
     ...rows.flat(),

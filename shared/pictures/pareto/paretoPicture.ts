@@ -27,8 +27,8 @@ export function paretoPicture(pareto: DefectPareto, width: number): PlainElement
   const x = linearScale([0, 1], [NAME, width - RIGHT]);
   const middle = (index: number) => top + (index + 0.5) * ROW;
   const sums = bars.map(({ cumulated }, index): Point => [x(cumulated), middle(index)]);
-  const words = { ...pareto, text: paretoText(pareto) };
-  return pictureRoot(words, { width, height: bottom + BELOW }, [
+  const texts = { ...pareto, text: paretoText(pareto) };
+  return pictureRoot(texts, { width, height: bottom + BELOW }, [
     ...key.drawn,
     ...TICKS.flatMap((tick) => [
       segment([x(tick / 100), top], [x(tick / 100), bottom], { stroke: GRAY.grid }),

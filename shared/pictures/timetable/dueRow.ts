@@ -31,7 +31,10 @@ export function dueRow(
     return [placed(order, momentAt(due, columns), { left, right })];
   });
   if (shown.length === 0) return { drawn: [], height: 0 };
-  const lanes = barLanes(shown, ({ start, end }) => [start, end]);
+  const lanes = barLanes(
+    shown.sort((one, other) => one.start - other.start),
+    ({ start, end }) => [start, end],
+  );
   return {
     height: lanes.lanes * LANE + 4,
     drawn: [

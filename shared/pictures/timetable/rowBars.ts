@@ -23,7 +23,9 @@ export function rowBars(
     readonly orders: readonly TimetableOrder[];
   },
 ): { readonly drawn: readonly PlainElement[]; readonly height: number } {
-  const shown = bars.filter((bar) => partsShown(bar, columns).length > 0);
+  const shown = bars
+    .filter((bar) => partsShown(bar, columns).length > 0)
+    .sort((one, other) => one.from - other.from);
   const { placed, lanes } = barLanes(shown, ({ from, to }) => [from, to]);
   const drawn = placed.flatMap(({ item, lane }) =>
     partsShown(item, columns).flatMap(([left, right]) => {
@@ -32,7 +34,7 @@ export function rowBars(
       return [...filledBar(box, order), ...label(item, orders[order]?.name ?? '', box)];
     }),
   );
-  return { drawn, height: lanes * LANE + 1 };
+  return { drawn, height: Math.max(1, lanes) * LANE + 1 };
 }
 
 /** Order and task where there is room, else the order, else nothing: the fill says it. */

@@ -36,8 +36,8 @@ export function timetablePicture(timetable: Timetable, width: number): PlainElem
   }
   const dues = dueRow(timetable, { top: y, left, right: width - 10, columns });
   const bottom = y + dues.height;
-  const words = { ...timetable, text: timetableText(timetable) };
-  return pictureRoot(words, { width, height: bottom + HOURS }, [
+  const texts = { ...timetable, text: timetableText(timetable) };
+  return pictureRoot(texts, { width, height: bottom + HOURS }, [
     ...key.drawn,
     ...columns.flatMap((column) => dayHead(column, top - 8)),
     ...hourTicks(columns, { top, bottom, system: timetable.system }),

@@ -37,8 +37,8 @@ export function yieldCurvePicture(picture: YieldAgainstTop, size: PictureSize): 
     size,
   );
   const frame = frameOf(picture, { ...edges, right: size.width - 16 });
-  const words = { ...picture, text: yieldCurveText(picture) };
-  return pictureRoot(words, size, [
+  const texts = { ...picture, text: yieldCurveText(picture) };
+  return pictureRoot(texts, size, [
     ...key,
     ...frame.drawn,
     ...curveShapes(curve, frame),

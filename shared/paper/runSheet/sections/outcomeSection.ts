@@ -1,11 +1,13 @@
 import { DEFECT_KEYS, POUR_LOG, TEAR_TESTS } from '../../../book/tables/pourLog.ts';
 import type { OrderPlan } from '../../../plan/planTypes.ts';
+import { MEASURES } from '../../../units/measures.ts';
+import { UNITS } from '../../../units/units.ts';
 import type { RunIdentity, SheetCell, SheetSection } from '../runSheetTypes.ts';
 import { textCell, writeCell } from '../textCell.ts';
 
 /** A line for each round with the columns of the pour log: readings, gaps, good and bad by defect. */
 export function outcomeSection(plan: OrderPlan): SheetSection {
-  const degrees = plan.system === 'US' ? '°F' : '°C';
+  const degrees = UNITS[MEASURES.temperature[plan.system]].label;
   const pours = plan.layers.flatMap(({ order }, index) => [
     ...(index === 0 ? [] : [`Gap ${plan.layers[index - 1]?.order}-${order} min`]),
     `Pour ${order} ${degrees}`,
