@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { FONT, GRAY, segment, shape, textShape } from '../../elements/shape.ts';
 import { fitText, textsWidth } from '../chart/fitText.ts';
-import { legend } from '../chart/legend.ts';
+import { type LegendItem, legend } from '../chart/legend.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { type DayColumn, dayColumns, momentAt } from './dayColumns.ts';
 import { dueRow } from './dueRow.ts';
@@ -16,10 +16,13 @@ const GROUP = 18;
 const HEAD = 20;
 const HOURS = 22;
 
+/** The line of now. */
+const NOW = { stroke: GRAY.text, 'stroke-width': 1.6, 'stroke-dasharray': '5 3' };
+
 /** Everybody and everything in a row of their own, the days side by side, the due dates below. */
 export function timetablePicture(timetable: Timetable, width: number): PlainElement {
   const { days, groups } = timetable;
-  const key = legend(keyOf(timetable), { left: 8, top: 4, width: width - 16 });
+  const key = legend(legendOf(timetable), { left: 8, top: 4, width: width - 16 });
   const names = groups.flatMap(({ rows }) => rows.map(({ name }) => name));
   const left = Math.min(width * 0.26, 14 + textsWidth([...names, 'Due']));
   const columns = dayColumns(days, [left, width - 10]);
@@ -83,31 +86,20 @@ function nowLine(
   const isShown = days.some(({ from, to }) => now !== undefined && now >= from && now <= to);
   if (now === undefined || !isShown) return [];
   const x = momentAt(now, columns);
-  return [
-    segment([x, top], [x, bottom], {
-      stroke: GRAY.text,
-      'stroke-width': 1.6,
-      'stroke-dasharray': '5 3',
-    }),
-  ];
+  return [segment([x, top], [x, bottom], NOW)];
 }
 
 /** The orders with their fills; the marks only where there are any. */
-function keyOf({ orders, now }: Timetable) {
-  const swatches = orders.map(({ name }, order) => ({
-    draw: (x: number, y: number) =>
-      filledBar({ left: x + 2, top: y - 6, width: 20, height: 12 }, order),
-    text: name,
-  }));
+function legendOf({ orders, now }: Timetable): readonly LegendItem[] {
+  const swatches = orders.map(
+    ({ name }, order): LegendItem => ({
+      draw: (x, y) => filledBar({ left: x + 2, top: y - 6, width: 20, height: 12 }, order),
+      text: name,
+    }),
+  );
   if (now === undefined) return swatches;
-  const dashes = {
-    draw: (x: number, y: number) => [
-      segment([x + 12, y - 8], [x + 12, y + 8], {
-        stroke: GRAY.text,
-        'stroke-width': 1.6,
-        'stroke-dasharray': '5 3',
-      }),
-    ],
+  const dashes: LegendItem = {
+    draw: (x, y) => [segment([x + 12, y - 8], [x + 12, y + 8], NOW)],
     text: 'now',
   };
   return [...swatches, dashes];
