@@ -7,8 +7,8 @@ import { UNITS } from '../../units/units.ts';
 import { temperatureText } from '../../words/quantityText.ts';
 import {
   addChart,
+  addHeading,
   addOverviewTable,
-  addSpace,
   addWide,
   type OverviewDraft,
   type OverviewValue,
@@ -21,8 +21,7 @@ const CURVE_STEP = 5;
 /** Share of bad pieces of the last rounds as a line chart, with its limits. */
 export function addControlChart(draft: OverviewDraft, { pictures }: QualitySummary): void {
   const chart = pictureOf(pictures, 'share-chart');
-  addSpace(draft);
-  addWide(draft, 'Share of bad pieces, round by round', 'heading');
+  addHeading(draft, 'Share of bad pieces, round by round');
   if (chart === undefined) {
     addWide(draft, 'The control chart needs two rounds.', 'text');
     return;
@@ -47,8 +46,7 @@ export function addWeights(draft: OverviewDraft, { pictures, system }: QualitySu
   const chart = pictureOf(pictures, 'weight-chart');
   if (chart === undefined) return;
   const unit = MEASURES.baseMass[system];
-  addSpace(draft);
-  addWide(draft, `${chart.title}, ${UNITS[unit].label}`, 'heading');
+  addHeading(draft, `${chart.title}, ${UNITS[unit].label}`);
   const columns = addOverviewTable(
     draft,
     [
@@ -81,8 +79,7 @@ function lastPoints(
 export function addDefects(draft: OverviewDraft, { pictures }: QualitySummary): void {
   const ranking = pictureOf(pictures, 'defect-pareto');
   if (ranking === undefined) return;
-  addSpace(draft);
-  addWide(draft, 'What was wrong', 'heading');
+  addHeading(draft, 'What was wrong');
   const columns = addOverviewTable(
     draft,
     [
@@ -100,8 +97,7 @@ export function addDefects(draft: OverviewDraft, { pictures }: QualitySummary): 
 export function addYieldCurve(draft: OverviewDraft, { pictures, system }: QualitySummary): void {
   const shown = pictureOf(pictures, 'yield-curve');
   if (shown === undefined) return;
-  addSpace(draft);
-  addWide(draft, 'Yield against mold top, fitted, with its 95 % band', 'heading');
+  addHeading(draft, 'Yield against mold top, fitted, with its 95 % band');
   addWide(draft, shown.says.join(' '), 'text');
   const columns = addOverviewTable(
     draft,

@@ -30,6 +30,9 @@ export interface OverviewColumn {
 /** Characters of a note that fit on a line of the sheet. */
 const LINE = 118;
 
+/** Above a heading [px]. */
+const SPACE = 10;
+
 const BLANK: OverviewCell = { value: '', style: 'text' };
 
 /** One text across the sheet, as high as it needs to be. */
@@ -42,9 +45,11 @@ export function addWide(draft: OverviewDraft, value: string, style: OverviewStyl
   draft.heights.set(row, Math.max(high, lines * 17 + 4));
 }
 
-export function addSpace(draft: OverviewDraft): void {
+/** A heading, apart from what is above it. */
+export function addHeading(draft: OverviewDraft, heading: string): void {
   draft.rows.push(filled([]));
-  draft.heights.set(draft.rows.length, 10);
+  draft.heights.set(draft.rows.length, SPACE);
+  addWide(draft, heading, 'heading');
 }
 
 /**

@@ -14,10 +14,10 @@ function layerText(layer: TimelineLayer): string {
   const { name, run } = layer;
   const stops = run.stops === 0 ? '' : `, ${countText(run.stops, 'stop')} to heat the cup`;
   const poured = `${name}: poured from ${stopwatchText(run.firstAt)} to ${stopwatchText(run.lastAt)} on the stopwatch${stops}`;
-  return `${[poured, windowText(layer), openText(layer)].filter((one) => one !== '').join('; ')}.`;
+  return `${[poured, followText(layer), openText(layer)].filter((one) => one !== '').join('; ')}.`;
 }
 
-function windowText({ window, bands }: TimelineLayer): string {
+function followText({ window, bands }: TimelineLayer): string {
   if (window === undefined) return '';
   if (window.kind === 'none') return `no time to follow, ${window.because}`;
   const early = inBrackets(timeBandText(bands?.earliest));

@@ -8,12 +8,12 @@ export function timetableText(timetable: Timetable): string {
   if (orders.length === 0) return 'No order is planned.';
   const rows = groups.flatMap(({ rows: inside }) => inside);
   return [
-    ...days.map((day) => dayText(day, rows, timetable)),
+    ...days.map((day) => busyText(day, rows, timetable)),
     ...orders.map((order) => orderText(order, timetable)),
   ].join(' ');
 }
 
-function dayText(day: TimetableDay, rows: readonly TimetableRow[], timetable: Timetable): string {
+function busyText(day: TimetableDay, rows: readonly TimetableRow[], timetable: Timetable): string {
   const busy = rows.flatMap(({ name, bars }) => {
     const today = bars.filter(({ from, to }) => to > day.from && from < day.to);
     if (today.length === 0) return [];
