@@ -5,7 +5,7 @@ import { functionFacts } from './generate/functionFacts.ts';
 import { functionsManual } from './generate/functionsManual.ts';
 import { heatPictureFiles } from './generate/heatPictureFiles.ts';
 import { layerTiming } from './generate/layerTiming.ts';
-import { qualityPictures } from './generate/qualityPictures.ts';
+import { qualityPictureFiles } from './generate/qualityPictureFiles.ts';
 import { withRoomsTable } from './rooms/withRoomsTable.ts';
 
 /** Writes the generated documents; with `--check` writes nothing and fails when one is not fresh. */
@@ -16,7 +16,7 @@ const documents = {
   'docs/layer-timing.md': layerTiming(),
   ...heatPictureFiles(),
   ...bondPictureFile(),
-  ...qualityPictures(),
+  ...qualityPictureFiles(),
   'DEVELOPERS.md': withRoomsTable(await readFile('DEVELOPERS.md', 'utf8')),
 };
 const stale: string[] = [];

@@ -33,7 +33,7 @@ interface DayPagePayload extends DayPayload {
 }
 
 /** What the page to print shows. */
-export interface DayPage {
+interface DayPage {
   readonly kind: 'ok';
   readonly shopName: string;
   readonly day: DayAnswer | ReplanAnswer;

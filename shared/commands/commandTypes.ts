@@ -1,5 +1,5 @@
 import type { Refused } from '../errors/refuse.ts';
-import type { RunSheetDocument } from '../paper/runSheet/documentTypes.ts';
+import type { RunSheetDocument } from '../paper/runSheet/runSheetTypes.ts';
 import type { Picture } from '../pictures/pictureTypes.ts';
 import type { PlanResult } from '../plan/planTypes.ts';
 import type { FigureKey, TrialsFound } from '../trials/proposal.ts';

@@ -6,12 +6,13 @@ export const GRAY = { text: '#000', line: '#444', grid: '#ddd', band: '#cfcfcf',
 /** Font sizes [px at natural size]: 12 px are 9 pt on paper. */
 export const FONT = { small: 12, plain: 13 } as const;
 
-type Attributes = Readonly<Partial<Record<SvgAttribute, string | number>>>;
+/** Attributes of one element of a drawing. */
+export type ShapeAttributes = Readonly<Partial<Record<SvgAttribute, string | number>>>;
 
 /** One element of a drawing. Numbers are rounded to a tenth of a pixel. */
 export function shape(
   tag: SvgTag,
-  attributes: Attributes,
+  attributes: ShapeAttributes,
   children: readonly (PlainElement | string)[] = [],
 ): PlainElement {
   const texts: Partial<Record<SvgAttribute, string>> = {};
@@ -32,7 +33,7 @@ interface TextLooks {
 }
 
 /** A text with a white edge, readable on grid and bands. */
-export function words(
+export function textShape(
   x: number,
   y: number,
   text: string,
@@ -58,14 +59,14 @@ export function words(
 
 export type Point = readonly [x: number, y: number];
 
-export function segment(from: Point, to: Point, looks: Attributes = {}): PlainElement {
+export function segment(from: Point, to: Point, looks: ShapeAttributes = {}): PlainElement {
   const [x1, y1] = from;
   const [x2, y2] = to;
   return shape('line', { x1, y1, x2, y2, stroke: GRAY.line, 'stroke-width': 1, ...looks });
 }
 
 /** A closed outline through the points, filled. */
-export function outline(points: readonly Point[], looks: Attributes): PlainElement {
+export function outline(points: readonly Point[], looks: ShapeAttributes): PlainElement {
   return shape('path', { d: `M${points.map(at).join('L')}Z`, ...looks });
 }
 

@@ -1,23 +1,21 @@
 import { bondPictureText } from './bond/bondPictureText.ts';
-import { controlChartText } from './controlChart/controlChartText.ts';
 import { heatTrialText } from './heatTrial/heatTrialText.ts';
-import { heatUpText } from './heatUp/heatUpText.ts';
-import { layerProfileText } from './layerProfile/layerProfileText.ts';
-import { layerTimelineText } from './layerTimeline/layerTimelineText.ts';
-import { paretoText } from './pareto/paretoText.ts';
+import { HEAT_UP_TITLE, heatUpText } from './heatUp/heatUpText.ts';
+import { LAYER_PROFILE_TITLE, layerProfileText } from './layerProfile/layerProfileText.ts';
+import { LAYER_TIMELINE_TITLE, layerTimelineText } from './layerTimeline/layerTimelineText.ts';
 import type { Picture } from './pictureTypes.ts';
+import { qualityPictureText } from './qualityPictureText.ts';
 import { timetableText } from './timetable/timetableText.ts';
-import { yieldCurveText } from './yieldCurve/yieldCurveText.ts';
 
 /** What a picture is called. */
 export function pictureTitle(picture: Picture): string {
   switch (picture.kind) {
     case 'heat-up':
-      return 'How the mold heats up';
+      return HEAT_UP_TITLE;
     case 'layer-timeline':
-      return 'One round, layer by layer';
+      return LAYER_TIMELINE_TITLE;
     case 'layer-profile':
-      return 'Temperature through the layers';
+      return LAYER_PROFILE_TITLE;
     case 'heat-trial':
     case 'bond':
     case 'share-chart':
@@ -42,14 +40,12 @@ export function pictureText(picture: Picture): string {
       return heatTrialText(picture);
     case 'bond':
       return bondPictureText(picture);
-    case 'share-chart':
-    case 'weight-chart':
-      return controlChartText(picture);
-    case 'defect-pareto':
-      return paretoText(picture);
     case 'timetable':
       return timetableText(picture);
+    case 'share-chart':
+    case 'weight-chart':
+    case 'defect-pareto':
     case 'yield-curve':
-      return yieldCurveText(picture);
+      return qualityPictureText(picture);
   }
 }

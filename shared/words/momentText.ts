@@ -2,7 +2,8 @@ import { dayAfter } from '../book/reading/daysBetween.ts';
 import { formatClock } from '../book/reading/parseClock.ts';
 import type { UnitSystem } from '../units/measures.ts';
 
-const DAY = 86_400;
+const HOUR = 3600;
+const DAY = 24 * HOUR;
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
@@ -27,6 +28,13 @@ export function dayText({ firstDay }: Pick<DayFrame, 'firstDay'>, day: number): 
 /** The time of day of a moment: `9:05 am`. */
 export function dayClockText(seconds: number, system: UnitSystem): string {
   return formatClock((seconds - dayOf(seconds) * DAY) / 60, system);
+}
+
+/** A full hour of the day, as short as it goes: `9 am`, `9:00`. */
+export function hourText(seconds: number, system: UnitSystem): string {
+  const hour = Math.round((seconds - dayOf(seconds) * DAY) / HOUR);
+  if (system === 'metric') return `${hour}:00`;
+  return `${hour % 12 === 0 ? 12 : hour % 12} ${hour < 12 ? 'am' : 'pm'}`;
 }
 
 /** A moment with its day: `Mon Nov 30, 9:05 am`. */

@@ -1,4 +1,6 @@
 import { isReplan } from '../../shared/commands/dayCommands.ts';
+import { limitsList, packedList, platesList } from '../../shared/paper/day/packedList.ts';
+import { peopleIn, taskTables } from '../../shared/paper/day/taskTables.ts';
 import { timetableOf } from '../../shared/pictures/timetable/timetableOf.ts';
 import { timetablePicture } from '../../shared/pictures/timetable/timetablePicture.ts';
 import { timetableText } from '../../shared/pictures/timetable/timetableText.ts';
@@ -14,15 +16,7 @@ import { isBusy, workButton } from '../panel/workButton.ts';
 import { showPlan } from '../plan/readSelected.ts';
 import { openTimers } from '../timers/openTimers.ts';
 import { dayForm } from './dayForm.ts';
-import {
-  fitPart,
-  frameOf,
-  limitsPart,
-  peopleIn,
-  personPart,
-  platesPart,
-  sequencePart,
-} from './fitPart.ts';
+import { fitPart } from './fitPart.ts';
 import { lookAtDay, openDay, printTheDay, replanTheDay, writeTheChecklist } from './openDay.ts';
 
 /** Drawn at the least width that its words are made for; the panel scales it. */
@@ -70,9 +64,9 @@ function resultOf(view: DayView, answer: Answer, store: Store): readonly HTMLEle
   return [
     fit,
     timetableCard(view, answer, store),
-    card('Packed in this sequence', sequencePart(answer)),
-    card('On the plates', platesPart(answer)),
-    card('What limits it', limitsPart(answer)),
+    card('Packed in this sequence', drawElements(packedList(answer))),
+    card('On the plates', drawElements(platesList(answer))),
+    card('What limits it', drawElements(limitsList(answer))),
     personCard(view, answer, store),
     workButton({ id: 'writeChecklist', label, look: 'main' }, store, writeTheChecklist),
     workButton({ id: 'printDay', label: 'Open to print' }, store, printTheDay),
@@ -80,7 +74,8 @@ function resultOf(view: DayView, answer: Answer, store: Store): readonly HTMLEle
 }
 
 function timetableCard({ drawnDay }: DayView, answer: Answer, store: Store): HTMLElement {
-  const frame = frameOf(answer);
+  const { firstDay, system } = answer;
+  const frame = { firstDay, system };
   const now = isReplan(answer) ? { now: answer.now } : {};
   const { days } = timetableOf(answer.plan, frame);
   // A whole week is for the page to print: here one day is as much as can be read.
@@ -108,6 +103,6 @@ function personCard({ person }: DayView, answer: Answer, store: Store): HTMLElem
       people.map((name) => [name, name]),
       (value) => lookAtDay(store, { person: value }),
     ),
-    ...personPart(answer, shown),
+    ...taskTables(answer, shown).map((table) => drawElements(table)),
   );
 }

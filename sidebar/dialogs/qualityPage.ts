@@ -1,7 +1,7 @@
 import type { QualityAnswer } from '../../shared/commands/qualityCommands.ts';
 import { askedText } from '../../shared/outcomes/quality/weekTexts.ts';
 import { drawQualityPicture } from '../../shared/pictures/drawQualityPicture.ts';
-import { pictureText } from '../../shared/pictures/pictureText.ts';
+import { qualityPictureText } from '../../shared/pictures/qualityPictureText.ts';
 import { drawToWidth } from '../page/drawToWidth.ts';
 import { el } from '../page/el.ts';
 import { signalsPart, weekPart, weeksPart, worstPart } from '../quality/weekPart.ts';
@@ -25,7 +25,10 @@ function partsOf(answer: QualityAnswer): readonly HTMLElement[] {
     section('Worst of all', worstPart(answer)),
     section('Week by week', weeksPart(answer)),
     ...pictures.map((picture) =>
-      section(picture.title, [el('div', { class: 'drawing' }), el('p', {}, pictureText(picture))]),
+      section(picture.title, [
+        el('div', { class: 'drawing' }),
+        el('p', {}, qualityPictureText(picture)),
+      ]),
     ),
     ...missing.map((text) => el('p', {}, text)),
   ];

@@ -1,6 +1,7 @@
 import type { DosePlan, LayerPlan, OrderPlan } from '../../shared/plan/planTypes.ts';
 import type { LayerBands } from '../../shared/plan/uncertainty/heatDetail.ts';
 import { widestText } from '../../shared/plan/uncertainty/widestText.ts';
+import { inBrackets } from '../../shared/words/bandText.ts';
 import {
   countText,
   durationText,
@@ -50,7 +51,7 @@ function timingOf(layer: LayerPlan, plan: OrderPlan, bands: LayerBands | undefin
       : [
           [
             'Meets it at',
-            `${temperatureText(joint.contactTemperature, plan.system)}${brackets(temperatureBandText(bands?.contact, plan.system))}, ${joint.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
+            `${temperatureText(joint.contactTemperature, plan.system)}${inBrackets(temperatureBandText(bands?.contact, plan.system))}, ${joint.verdict === 'bonds' ? 'bonds' : 'too cool to bond'}`,
           ],
         ];
   return [...start, ...wait, ...contact];
@@ -67,20 +68,16 @@ function windowText({ window }: LayerPlan, plan: OrderPlan, bands: LayerBands | 
     return plan.plate.kind === 'reachable' ? 'when the mold top is hot' : 'first';
   if (window.kind === 'none')
     return `${window.why === 'stays soft' ? 'would mix in' : 'will not bond'}: ${window.because}`;
-  const earliest = `${durationText(window.earliest, 'up')}${brackets(timeBandText(bands?.earliest))}`;
+  const earliest = `${durationText(window.earliest, 'up')}${inBrackets(timeBandText(bands?.earliest))}`;
   if (window.kind === 'from') return `${earliest} or more after the layer below`;
-  const latest = `${durationText(window.latest, 'down')}${brackets(timeBandText(bands?.latest))}`;
+  const latest = `${durationText(window.latest, 'down')}${inBrackets(timeBandText(bands?.latest))}`;
   return `${earliest} to ${latest} after the layer below`;
 }
 
 function openText({ openTime }: LayerPlan, bands: LayerBands | undefined): string {
   return openTime.kind === 'stays open'
     ? 'not while the mold is hot'
-    : `in about ${durationText(openTime.seconds)}${brackets(timeBandText(bands?.open))}`;
-}
-
-function brackets(band: string): string {
-  return band === '' ? '' : ` (${band})`;
+    : `in about ${durationText(openTime.seconds)}${inBrackets(timeBandText(bands?.open))}`;
 }
 
 /** The trial that would make the times of a layer surer. */

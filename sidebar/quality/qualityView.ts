@@ -3,7 +3,7 @@ import type {
   QualitySummary,
 } from '../../shared/outcomes/quality/qualitySummary.ts';
 import { drawQualityPicture } from '../../shared/pictures/drawQualityPicture.ts';
-import { pictureText } from '../../shared/pictures/pictureText.ts';
+import { qualityPictureText } from '../../shared/pictures/qualityPictureText.ts';
 import { card } from '../page/card.ts';
 import { drawElements } from '../page/drawElements.ts';
 import { el } from '../page/el.ts';
@@ -65,6 +65,6 @@ function pictureCard(picture: QualityPicture): HTMLElement {
   return card(
     picture.title,
     el('figure', {}, drawElements(drawQualityPicture(picture, WIDTH))),
-    inWords(picture.title, pictureText(picture)),
+    inWords(picture.title, qualityPictureText(picture)),
   );
 }

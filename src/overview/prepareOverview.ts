@@ -1,6 +1,6 @@
 import { type Refused, refuse } from '../../shared/errors/refuse.ts';
 import {
-  CHART,
+  CHART_SIZE,
   type OverviewCell,
   type OverviewChart,
   type OverviewStyle,
@@ -21,7 +21,7 @@ const MARK = 'overview';
 
 const SIZES: Partial<Record<OverviewStyle, number>> = { title: 16, heading: 12, note: 9 };
 const BOLD: readonly OverviewStyle[] = ['title', 'heading', 'head', 'number head', 'strong'];
-const AT_RIGHT: readonly OverviewStyle[] = ['number head', 'money', 'count', 'share', 'figure'];
+const AT_RIGHT: readonly OverviewStyle[] = ['number head', 'money', 'count', 'share', 'number'];
 
 /**
  * Makes ready to fill the sheet *Overview*; what stood there goes then, its charts too. A sheet of that name that the add-on did
@@ -81,7 +81,7 @@ function formatOf(style: OverviewStyle, moneyPlaces: number): string {
       return '0';
     case 'share':
       return '0.0%';
-    case 'figure':
+    case 'number':
       return '0.000';
     default:
       return '@';
@@ -95,6 +95,6 @@ function insertChart(sheet: Sheet, { title, kind, columns, row }: OverviewChart)
     .setNumHeaders(1);
   for (const { row: first, column, rows } of columns)
     builder = builder.addRange(sheet.getRange(first, column, rows, 1));
-  builder.setOption('width', CHART.width).setOption('height', CHART.height);
+  builder.setOption('width', CHART_SIZE.width).setOption('height', CHART_SIZE.height);
   sheet.insertChart(builder.setPosition(row, 1, 0, 0).build());
 }

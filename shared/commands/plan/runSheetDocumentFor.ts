@@ -1,7 +1,7 @@
 import type { Book } from '../../book/book.ts';
 import type { Refused } from '../../errors/refuse.ts';
-import type { RunSheetDocument } from '../../paper/runSheet/documentTypes.ts';
 import { runSheetDocument } from '../../paper/runSheet/runSheetDocument.ts';
+import type { RunSheetDocument } from '../../paper/runSheet/runSheetTypes.ts';
 import { type Context, decided, isRefused, readCommand, showCommand } from '../command.ts';
 import type { PayloadOf } from '../commandTypes.ts';
 import { DETAIL_TABLES, planOfOrder, RUN_FIELDS } from './planOfOrder.ts';

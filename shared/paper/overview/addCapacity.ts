@@ -4,8 +4,8 @@ import type { UnitSystem } from '../../units/measures.ts';
 import { dayText } from '../../words/momentText.ts';
 import {
   addChart,
+  addHeading,
   addOverviewTable,
-  addSpace,
   addWide,
   type OverviewDraft,
 } from './addOverviewTable.ts';
@@ -18,8 +18,7 @@ export function addCapacity(
   week: WeekCapacity,
   { day: firstDay, system }: { readonly day: string; readonly system: UnitSystem },
 ): void {
-  addSpace(draft);
-  addWide(draft, 'The week ahead', 'heading');
+  addHeading(draft, 'The week ahead');
   if (week.kind === 'free') {
     addWide(draft, 'No order is waiting to be poured.', 'text');
     return;

@@ -1,14 +1,14 @@
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import type { QualitySummary } from '../../outcomes/quality/qualitySummary.ts';
 import type { Picture } from '../../pictures/pictureTypes.ts';
-import { formatFixed } from '../../units/formatPlain.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
+import { temperatureText } from '../../words/quantityText.ts';
 import {
   addChart,
+  addHeading,
   addOverviewTable,
-  addSpace,
   addWide,
   type OverviewDraft,
   type OverviewValue,
@@ -21,8 +21,7 @@ const CURVE_STEP = 5;
 /** Share of bad pieces of the last rounds as a line chart, with its limits. */
 export function addControlChart(draft: OverviewDraft, { pictures }: QualitySummary): void {
   const chart = pictureOf(pictures, 'share-chart');
-  addSpace(draft);
-  addWide(draft, 'Share of bad pieces, round by round', 'heading');
+  addHeading(draft, 'Share of bad pieces, round by round');
   if (chart === undefined) {
     addWide(draft, 'The control chart needs two rounds.', 'text');
     return;
@@ -47,16 +46,15 @@ export function addWeights(draft: OverviewDraft, { pictures, system }: QualitySu
   const chart = pictureOf(pictures, 'weight-chart');
   if (chart === undefined) return;
   const unit = MEASURES.baseMass[system];
-  addSpace(draft);
-  addWide(draft, `${chart.title}, ${UNITS[unit].label}`, 'heading');
+  addHeading(draft, `${chart.title}, ${UNITS[unit].label}`);
   const columns = addOverviewTable(
     draft,
     [
       { heading: 'Round', style: 'text' },
-      { heading: 'Weight', style: 'figure' },
-      { heading: 'Center', style: 'figure' },
-      { heading: 'Lower limit', style: 'figure' },
-      { heading: 'Upper limit', style: 'figure' },
+      { heading: 'Weight', style: 'number' },
+      { heading: 'Center', style: 'number' },
+      { heading: 'Lower limit', style: 'number' },
+      { heading: 'Upper limit', style: 'number' },
       { heading: 'Signal', style: 'text' },
     ],
     lastPoints(chart, fromEngine(1, unit)),
@@ -81,8 +79,7 @@ function lastPoints(
 export function addDefects(draft: OverviewDraft, { pictures }: QualitySummary): void {
   const ranking = pictureOf(pictures, 'defect-pareto');
   if (ranking === undefined) return;
-  addSpace(draft);
-  addWide(draft, 'What was wrong', 'heading');
+  addHeading(draft, 'What was wrong');
   const columns = addOverviewTable(
     draft,
     [
@@ -100,9 +97,7 @@ export function addDefects(draft: OverviewDraft, { pictures }: QualitySummary): 
 export function addYieldCurve(draft: OverviewDraft, { pictures, system }: QualitySummary): void {
   const shown = pictureOf(pictures, 'yield-curve');
   if (shown === undefined) return;
-  const unit = MEASURES.temperature[system];
-  addSpace(draft);
-  addWide(draft, 'Yield against mold top, fitted, with its 95 % band', 'heading');
+  addHeading(draft, 'Yield against mold top, fitted, with its 95 % band');
   addWide(draft, shown.says.join(' '), 'text');
   const columns = addOverviewTable(
     draft,
@@ -115,7 +110,7 @@ export function addYieldCurve(draft: OverviewDraft, { pictures, system }: Qualit
     shown.curve
       .filter((_, index) => index % CURVE_STEP === 0)
       .map(({ moldTop, rate, low, high }) => [
-        `${formatFixed(fromEngine(moldTop, unit), 0)} ${UNITS[unit].label}`,
+        temperatureText(moldTop, system),
         ...[rate, low, high],
       ]),
   );

@@ -6,8 +6,8 @@ import { fromMinor } from '../../money/toMinor.ts';
 import { moneyText } from '../../words/moneyText.ts';
 import {
   addChart,
+  addHeading,
   addOverviewTable,
-  addSpace,
   addWide,
   type OverviewDraft,
 } from './addOverviewTable.ts';
@@ -19,8 +19,7 @@ const QUARTERS = 8;
 /** Sales, cost and margin by month. */
 export function addMonths(draft: OverviewDraft, books: BooksSummary): void {
   const { currency } = books;
-  addSpace(draft);
-  addWide(draft, 'Sales and margin by month', 'heading');
+  addHeading(draft, 'Sales and margin by month');
   if (books.months.length === 0) {
     addWide(draft, 'No order has been shipped yet.', 'text');
     return;
@@ -71,8 +70,7 @@ function addSince(
 /** The tax by quarter, with its cautions. */
 export function addExcise(draft: OverviewDraft, books: BooksSummary): void {
   const { currency, isExciseOn, quarters } = books;
-  addSpace(draft);
-  addWide(draft, 'Excise by quarter', 'heading');
+  addHeading(draft, 'Excise by quarter');
   if (!isExciseOn) {
     addWide(draft, 'Excise is off in Shop. Ask a tax adviser whether that is right.', 'text');
     return;
@@ -116,8 +114,7 @@ export function addExcise(draft: OverviewDraft, books: BooksSummary): void {
 export function addReceivable(draft: OverviewDraft, { receivable, currency }: BooksSummary): void {
   const { byAge, total, overpaid, heldTotal } = receivable;
   const amount = (minor: number) => fromMinor(minor, currency);
-  addSpace(draft);
-  addWide(draft, 'What customers owe, by days since the sale', 'heading');
+  addHeading(draft, 'What customers owe, by days since the sale');
   addOverviewTable(
     draft,
     [

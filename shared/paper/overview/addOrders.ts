@@ -2,7 +2,7 @@ import type { PurchaseLine } from '../../money/stock/purchaseList.ts';
 import { fromMinor } from '../../money/toMinor.ts';
 import { formatPlain } from '../../units/formatPlain.ts';
 import { moneyText } from '../../words/moneyText.ts';
-import { addOverviewTable, addSpace, addWide, type OverviewDraft } from './addOverviewTable.ts';
+import { addHeading, addOverviewTable, addWide, type OverviewDraft } from './addOverviewTable.ts';
 import { DAYS_AHEAD, type Overview } from './overview.ts';
 
 /** Months of yields that the sheet shows at most, the newest. */
@@ -10,8 +10,7 @@ const MONTHS = 12;
 
 /** Orders that are to leave the shop soon. */
 export function addOrders(draft: OverviewDraft, { due }: Overview): void {
-  addSpace(draft);
-  addWide(draft, `Orders due in the next ${DAYS_AHEAD} days`, 'heading');
+  addHeading(draft, `Orders due in the next ${DAYS_AHEAD} days`);
   if (due.length === 0) {
     addWide(draft, 'None.', 'text');
     return;
@@ -38,8 +37,7 @@ export function addOrders(draft: OverviewDraft, { due }: Overview): void {
 export function addStock(draft: OverviewDraft, { stock, books }: Overview): void {
   const { currency } = books;
   const { total, purchases, uncounted } = stock;
-  addSpace(draft);
-  addWide(draft, `Stock: ${moneyText(total, currency)} at the weighted average`, 'heading');
+  addHeading(draft, `Stock: ${moneyText(total, currency)} at the weighted average`);
   if (purchases.lines.length === 0) addWide(draft, 'Nothing to buy for the open orders.', 'text');
   else
     addOverviewTable(
@@ -70,14 +68,13 @@ export function addStock(draft: OverviewDraft, { stock, books }: Overview): void
 }
 
 function amountOf(amount: number, { unit }: PurchaseLine): string {
-  const figure = formatPlain(Number(amount.toPrecision(3)));
-  return unit === undefined || unit === 'each' ? figure : `${figure} ${unit}`;
+  const number = formatPlain(Number(amount.toPrecision(3)));
+  return unit === undefined || unit === 'each' ? number : `${number} ${unit}`;
 }
 
 /** Good pieces of all poured, by month. */
 export function addYields(draft: OverviewDraft, { yields }: Overview): void {
-  addSpace(draft);
-  addWide(draft, 'Good pieces by month', 'heading');
+  addHeading(draft, 'Good pieces by month');
   if (yields.length === 0) {
     addWide(draft, 'Nothing is logged yet.', 'text');
     return;

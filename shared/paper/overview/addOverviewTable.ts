@@ -1,5 +1,5 @@
 import {
-  CHART,
+  CHART_SIZE,
   type ChartColumn,
   OVERVIEW_WIDTHS,
   type OverviewCell,
@@ -23,12 +23,15 @@ export interface OverviewColumn {
   readonly heading: string;
   readonly style: Extract<
     OverviewStyle,
-    'text' | 'strong' | 'money' | 'count' | 'share' | 'figure'
+    'text' | 'strong' | 'money' | 'count' | 'share' | 'number'
   >;
 }
 
 /** Characters of a note that fit on a line of the sheet. */
 const LINE = 118;
+
+/** Above a heading [px]. */
+const SPACE = 10;
 
 const BLANK: OverviewCell = { value: '', style: 'text' };
 
@@ -42,9 +45,11 @@ export function addWide(draft: OverviewDraft, value: string, style: OverviewStyl
   draft.heights.set(row, Math.max(high, lines * 17 + 4));
 }
 
-export function addSpace(draft: OverviewDraft): void {
+/** A heading, apart from what is above it. */
+export function addHeading(draft: OverviewDraft, heading: string): void {
   draft.rows.push(filled([]));
-  draft.heights.set(draft.rows.length, 10);
+  draft.heights.set(draft.rows.length, SPACE);
+  addWide(draft, heading, 'heading');
 }
 
 /**
@@ -84,7 +89,7 @@ export function addChart(
 ): void {
   const ranges = columns.filter((column) => column !== undefined);
   draft.charts.push({ title, kind, columns: ranges, row: draft.rows.length + 1 });
-  for (let count = 0; count < CHART.rows; count += 1) draft.rows.push(filled([]));
+  for (let count = 0; count < CHART_SIZE.rows; count += 1) draft.rows.push(filled([]));
 }
 
 /** Lines that a text takes in its column, at about seven pixels a character. */

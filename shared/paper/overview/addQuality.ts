@@ -1,7 +1,7 @@
 import type { QualitySummary } from '../../outcomes/quality/qualitySummary.ts';
 import { NO_WORST, trendText, weekTexts, worstTexts } from '../../outcomes/quality/weekTexts.ts';
 import { addControlChart, addDefects, addWeights, addYieldCurve } from './addControlChart.ts';
-import { addOverviewTable, addSpace, addWide, type OverviewDraft } from './addOverviewTable.ts';
+import { addHeading, addOverviewTable, addWide, type OverviewDraft } from './addOverviewTable.ts';
 
 /** Signals named, the newest: a sheet is read at a glance. */
 const SIGNALS = 5;
@@ -9,8 +9,7 @@ const SIGNALS = 5;
 /** This week's yield, the weeks before, signals, the worst, and the charts that the panel draws, as the sheet's own. */
 export function addQuality(draft: OverviewDraft, quality: QualitySummary): void {
   const { key, text } = weekTexts(quality);
-  addSpace(draft);
-  addWide(draft, `Quality this week: ${key}`, 'heading');
+  addHeading(draft, `Quality this week: ${key}`);
   addWide(draft, text, 'text');
   if (quality.rounds === 0) return;
   addWeeks(draft, quality);
@@ -49,16 +48,14 @@ function addSignals(draft: OverviewDraft, { pictures }: QualitySummary): void {
       ? [...picture.signals].sort((one, other) => other.to - one.to).map(({ text }) => text)
       : [],
   );
-  addSpace(draft);
-  addWide(draft, texts.length === 0 ? 'Signals: none' : 'Signals, the newest first', 'heading');
+  addHeading(draft, texts.length === 0 ? 'Signals: none' : 'Signals, the newest first');
   for (const text of texts.slice(0, SIGNALS)) addWide(draft, `${text}.`, 'text');
   const more = texts.length - SIGNALS;
   if (more > 0) addWide(draft, `And ${more} more: see Quality in the panel.`, 'note');
 }
 
 function addWorst(draft: OverviewDraft, { worst }: QualitySummary): void {
-  addSpace(draft);
-  addWide(draft, 'Worst three of the last 8 weeks', 'heading');
+  addHeading(draft, 'Worst three of the last 8 weeks');
   if (worst.length === 0) addWide(draft, NO_WORST, 'text');
   for (const group of worst) {
     const { name, evidence } = worstTexts(group);

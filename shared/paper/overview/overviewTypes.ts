@@ -9,7 +9,7 @@ export type OverviewStyle =
   | 'money'
   | 'count'
   | 'share'
-  | 'figure'
+  | 'number'
   | 'note';
 
 export interface OverviewCell {
@@ -54,4 +54,4 @@ export const OVERVIEW_WIDTHS = [92, 84, 92, 98, 98, 80, 84, 92] as const;
 export const ROW_HEIGHT = 21;
 
 /** Size of a chart on the sheet [px], and the rows it takes. */
-export const CHART = { width: 700, height: 230, rows: 11 } as const;
+export const CHART_SIZE = { width: 700, height: 230, rows: 11 } as const;

@@ -1,4 +1,4 @@
-import { element } from '../../elements/element.ts';
+import { element, headCell, textList, titledSection } from '../../elements/element.ts';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { packAmountText } from '../../money/packAmountText.ts';
 import type { PurchaseLine } from '../../money/stock/purchaseList.ts';
@@ -40,10 +40,15 @@ export function purchasesElements(document: PurchasesDocument): PlainElement {
 function supplierPart(supplier: string, { purchases, currency }: PurchasesDocument): PlainElement {
   const lines = purchases.lines.filter((line) => line.supplier === supplier);
   const heads = [element('span', 'away', ['Bought']), 'Material', 'Packs', 'Price', 'Why'];
-  return element('section', '', [
-    element('h2', '', [supplier === '' ? 'No supplier given' : supplier]),
+  return titledSection('', supplier === '' ? 'No supplier given' : supplier, [
     element('table', '', [
-      element('thead', '', [element('tr', '', heads.map(columnHead))]),
+      element('thead', '', [
+        element(
+          'tr',
+          '',
+          heads.map((head) => headCell('col', head)),
+        ),
+      ]),
       element(
         'tbody',
         '',
@@ -53,17 +58,13 @@ function supplierPart(supplier: string, { purchases, currency }: PurchasesDocume
   ]);
 }
 
-function columnHead(child: PlainElement | string): PlainElement {
-  return { tag: 'th', attributes: { scope: 'col' }, children: [child] };
-}
-
 function lineRow(line: PurchaseLine, currency: PurchasesDocument['currency']): PlainElement {
   const { material, packs, packSize, unit, money, noPacks } = line;
   const pack =
     noPacks === undefined ? `${packs} × ${packAmountText(packSize ?? 0, unit)}` : sentence(noPacks);
   return element('tr', '', [
     element('td', 'tick', ['☐']),
-    { tag: 'th', attributes: { scope: 'row' }, children: [material] },
+    headCell('row', material),
     element('td', '', [pack]),
     element('td', '', [money === undefined ? 'not known' : moneyText(money, currency)]),
     element('td', '', [sentence(purchaseReasonText(line))]),
@@ -76,7 +77,7 @@ function notesOf({ uncounted, assumptions }: PurchasesDocument): readonly PlainE
     ...assumptions,
   ];
   if (texts.length === 0) return [];
-  const items = texts.map((text) => element('li', '', [sentence(text)]));
-  const heading = element('h2', '', ['Not counted, or taken for granted']);
-  return [element('section', '', [heading, element('ul', '', items)])];
+  return [
+    titledSection('', 'Not counted, or taken for granted', [textList('', texts.map(sentence))]),
+  ];
 }

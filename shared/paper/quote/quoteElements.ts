@@ -1,4 +1,4 @@
-import { element } from '../../elements/element.ts';
+import { element, headCell, titledSection } from '../../elements/element.ts';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import type { QuoteDocument, QuoteFact } from '../../money/quote/quoteDocument.ts';
 
@@ -10,15 +10,15 @@ export function quoteElements(document: QuoteDocument): PlainElement {
       element('div', 'title', [element('h1', '', ['Quote']), element('div', 'shop', [shopName])]),
       factsOf(head),
     ]),
-    section('goods', 'What we pour for you', [factsOf(goods)]),
-    section('price', 'Price', [
+    titledSection('goods', 'What we pour for you', [factsOf(goods)]),
+    titledSection('price', 'Price', [
       element('table', 'sum', [element('tbody', '', [...lines.map(lineOf), ...sums.map(sumOf)])]),
     ]),
-    ...(terms.length === 0 ? [] : [section('terms', 'Terms', [listOf(terms)])]),
+    ...(terms.length === 0 ? [] : [titledSection('terms', 'Terms', [listOf(terms)])]),
     element('div', breaks.length === 0 ? '' : 'pair', [
       ...(breaks.length === 0 ? [] : [breaksOf(breaks)]),
       element('div', 'side', [
-        section('notes', 'Good to know', [listOf(notes)]),
+        titledSection('notes', 'Good to know', [listOf(notes)]),
         element('div', 'signature', [
           element('span', '', ['Accepted by']),
           element('span', '', ['Date']),
@@ -42,7 +42,7 @@ function factsOf(facts: readonly QuoteFact[]): PlainElement {
 }
 
 function lineOf([label, amount]: QuoteFact): PlainElement {
-  return element('tr', '', [rowHead(label), element('td', 'amount', [amount])]);
+  return element('tr', '', [headCell('row', label), element('td', 'amount', [amount])]);
 }
 
 function sumOf(fact: QuoteFact, index: number): PlainElement {
@@ -50,19 +50,17 @@ function sumOf(fact: QuoteFact, index: number): PlainElement {
 }
 
 function breaksOf(breaks: QuoteDocument['breaks']): PlainElement {
-  const heads = ['Pieces', 'Price of a piece', 'Price of the pieces'].map((text) => ({
-    tag: 'th' as const,
-    attributes: { scope: 'col' },
-    children: [text],
-  }));
+  const heads = ['Pieces', 'Price of a piece', 'Price of the pieces'].map((text) =>
+    headCell('col', text),
+  );
   const rows = breaks.map(([quantity, each, pieces]) =>
     element('tr', '', [
-      rowHead(quantity),
+      headCell('row', quantity),
       element('td', 'amount', [each]),
       element('td', 'amount', [pieces]),
     ]),
   );
-  return section('breaks', 'Price by quantity, same pattern and mold', [
+  return titledSection('breaks', 'Price by quantity, same pattern and mold', [
     element('table', 'steps', [
       element('thead', '', [element('tr', '', heads)]),
       element('tbody', '', rows),
@@ -77,12 +75,4 @@ function listOf(texts: readonly string[]): PlainElement {
     'lines',
     texts.map((text) => element('p', '', [text])),
   );
-}
-
-function section(name: string, heading: string, children: readonly PlainElement[]): PlainElement {
-  return element('section', name, [element('h2', '', [heading]), ...children]);
-}
-
-function rowHead(text: string): PlainElement {
-  return { tag: 'th', attributes: { scope: 'row' }, children: [text] };
 }

@@ -1,5 +1,5 @@
 import { pictureText } from '../../pictures/pictureText.ts';
-import type { RunSheetDocument, SheetBlock } from './documentTypes.ts';
+import type { RunSheetDocument, SheetBlock } from './runSheetTypes.ts';
 import { addChecklists, addFacts, addLine, addTableBlock } from './tab/addTableBlock.ts';
 import { type RunSheetCells, type RunSheetDraft, TAB_WIDTHS } from './tab/tabTypes.ts';
 
@@ -28,7 +28,7 @@ function addBlock(draft: RunSheetDraft, block: SheetBlock): void {
     case 'lines':
       for (const line of block.lines) addLine(draft, line, 'small');
       return;
-    case 'figure':
+    case 'picture':
       addLine(draft, pictureText(block.picture), 'small');
       return;
     case 'table':

@@ -1,6 +1,5 @@
 import type { OrderPlan } from '../../plan/planTypes.ts';
-import type { RunIdentity, RunSheetDocument, SheetFact, SheetSection } from './documentTypes.ts';
-import { text, write } from './documentTypes.ts';
+import type { RunIdentity, RunSheetDocument, SheetFact, SheetSection } from './runSheetTypes.ts';
 import { cautionsSection } from './sections/cautionsSection.ts';
 import { checklistsSection } from './sections/checklistsSection.ts';
 import { cupsSection } from './sections/cupsSection.ts';
@@ -8,6 +7,7 @@ import { layersSection } from './sections/layersSection.ts';
 import { outcomeSection, signOffSection } from './sections/outcomeSection.ts';
 import { picturesSection } from './sections/picturesSection.ts';
 import { plateSection } from './sections/plateSection.ts';
+import { textCell, writeCell } from './textCell.ts';
 
 /**
  * The run sheet of one order as plain data: what is read, ticked and written, in reading order, in the shop's units.
@@ -37,15 +37,15 @@ export function runSheetDocument(plan: OrderPlan, run: RunIdentity): RunSheetDoc
 function headerFacts(plan: OrderPlan, run: RunIdentity): readonly SheetFact[] {
   const molds = plan.moldsInUse === 1 ? plan.mold : `${plan.moldsInUse} × ${plan.mold}`;
   return [
-    { label: 'Order', cell: text(plan.order, 'key') },
-    { label: 'Pour', cell: text(String(plan.pieces.toPour), 'key') },
-    { label: 'Good wanted', cell: text(String(plan.quantity), 'key') },
-    { label: 'Pattern', cell: text(`${plan.pattern} v${plan.version}`, 'strong') },
-    { label: 'Mold', cell: text(molds, 'strong') },
-    ...(plan.due === undefined ? [] : [{ label: 'Due', cell: text(plan.due) }]),
-    { label: 'Run', cell: text(run.runId) },
-    { label: 'Date', cell: text(run.date) },
-    { label: 'Initials', cell: write() },
+    { label: 'Order', cell: textCell(plan.order, 'key') },
+    { label: 'Pour', cell: textCell(String(plan.pieces.toPour), 'key') },
+    { label: 'Good wanted', cell: textCell(String(plan.quantity), 'key') },
+    { label: 'Pattern', cell: textCell(`${plan.pattern} v${plan.version}`, 'strong') },
+    { label: 'Mold', cell: textCell(molds, 'strong') },
+    ...(plan.due === undefined ? [] : [{ label: 'Due', cell: textCell(plan.due) }]),
+    { label: 'Run', cell: textCell(run.runId) },
+    { label: 'Date', cell: textCell(run.date) },
+    { label: 'Initials', cell: writeCell() },
   ];
 }
 

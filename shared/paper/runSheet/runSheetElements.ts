@@ -1,4 +1,4 @@
-import { element } from '../../elements/element.ts';
+import { element, headCell, textList, titledSection } from '../../elements/element.ts';
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { drawPicture } from '../../pictures/drawPicture.ts';
 import { pictureText } from '../../pictures/pictureText.ts';
@@ -9,15 +9,15 @@ import type {
   SheetCell,
   SheetFact,
   SheetSection,
-} from './documentTypes.ts';
+} from './runSheetTypes.ts';
 
 /** Sections side by side at the top of the page, and those across it below. */
 const SIDE: readonly SectionName[] = ['cautions', 'plate'];
 const MAIN: readonly SectionName[] = ['notes', 'cups', 'layers'];
 const BELOW: readonly SectionName[] = ['checklists', 'outcome', 'sign-off', 'pictures'];
 
-/** A figure fills the page; wider than a page is at the size of its letters [px], so they print a little smaller. */
-const FIGURE_WIDTH = 740;
+/** A picture fills the page; wider than a page is at the size of its letters [px], so they print a little smaller. */
+const PICTURE_WIDTH = 740;
 
 /** The document as a tree of elements that any page can draw; the look is in one stylesheet, by class. */
 export function runSheetElements(document: RunSheetDocument): PlainElement {
@@ -44,8 +44,7 @@ function sectionsIn(
 }
 
 function sectionElement(section: SheetSection): PlainElement {
-  return element('section', `section ${section.name}`, [
-    element('h2', '', [section.heading]),
+  return titledSection(`section ${section.name}`, section.heading, [
     element('div', 'blocks', section.blocks.map(blockElement)),
   ]);
 }
@@ -55,19 +54,15 @@ function blockElement(block: SheetBlock): PlainElement {
     case 'facts':
       return element('div', 'facts', block.facts.map(factElement));
     case 'lines':
-      return element(
-        'ul',
-        'lines',
-        block.lines.map((line) => element('li', '', [line])),
-      );
+      return textList('lines', block.lines);
     case 'checklist':
       return element('div', 'checklist', [
         element('h3', '', [block.name]),
         element('ul', '', block.items.map(itemElement)),
       ]);
-    case 'figure':
+    case 'picture':
       return element('figure', '', [
-        drawPicture(block.picture, FIGURE_WIDTH),
+        drawPicture(block.picture, PICTURE_WIDTH),
         element('figcaption', '', [pictureText(block.picture)]),
       ]);
     case 'table':
@@ -82,11 +77,7 @@ function tableElement(block: Extract<SheetBlock, { readonly kind: 'table' }>): P
     attributes: { width: `${((width / total) * 100).toFixed(2)}%` },
     children: [],
   }));
-  const heads = block.headings.map((heading) => ({
-    tag: 'th' as const,
-    attributes: { scope: 'col' },
-    children: [heading],
-  }));
+  const heads = block.headings.map((heading) => headCell('col', heading));
   const rows = block.rows.map((cells) =>
     element(
       'tr',

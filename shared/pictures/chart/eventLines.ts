@@ -1,9 +1,9 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, segment, words } from '../../elements/shape.ts';
+import { FONT, segment, textShape } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
-import type { Edges } from './plotFrame.ts';
+import type { PlotFrame } from './plotFrame.ts';
 
-/** Something that happens at a moment, named above the plot. */
+/** Something that happens at a moment, named above the plot; `x` as a value of the picture. */
 export interface EventLine {
   readonly x: number;
   readonly text: string;
@@ -20,10 +20,13 @@ export function eventsHeight(count: number): number {
  * anywhere between left and right. */
 export function eventLines(
   events: readonly EventLine[],
-  { top, bottom }: Edges,
+  frame: PlotFrame,
   { highest, left, right }: { highest: number; left: number; right: number },
 ): readonly PlainElement[] {
-  const placed = events.map(({ x, text }, index) => {
+  const { top, bottom } = frame.edges;
+  const placed = events.map((event, index) => {
+    const { text } = event;
+    const x = frame.x(event.x);
     const fitted = fitText(text, right - left, FONT.small);
     const wide = textWidth(fitted, FONT.small);
     const y = Math.min(top - 5, highest + (index + 1) * LINE - 3);
@@ -32,7 +35,7 @@ export function eventLines(
     const start = isRight ? x + 5 : isLeft ? x - 5 : left;
     return {
       line: segment([x, y - 10], [x, bottom], { 'stroke-dasharray': '1 3', 'stroke-width': 1.2 }),
-      name: words(start, y, fitted, { size: FONT.small, anchor: isLeft ? 'end' : 'start' }),
+      name: textShape(start, y, fitted, { size: FONT.small, anchor: isLeft ? 'end' : 'start' }),
     };
   });
   // Names last: their white edge then breaks the lines of later events.

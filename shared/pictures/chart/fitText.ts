@@ -1,3 +1,5 @@
+import { FONT } from '../../elements/shape.ts';
+
 /** Share of the font size that a letter takes: common Latin text on average, wide scripts whole. Rather too much than too little. */
 const LATIN = 0.56;
 const WIDE = 1;
@@ -23,4 +25,9 @@ function widthOf(letter: string): number {
   return (letter.codePointAt(0) ?? 0) >= FIRST_WIDE && letter !== '…' && letter !== '–'
     ? WIDE
     : LATIN;
+}
+
+/** Room that the widest of the texts takes [px]. */
+export function textsWidth(texts: readonly string[]): number {
+  return Math.max(0, ...texts.map((text) => textWidth(text, FONT.plain)));
 }

@@ -1,6 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/shape.ts';
+import { FONT, type ShapeAttributes, segment, shape, textShape } from '../../elements/shape.ts';
 import { fitText, textWidth } from './fitText.ts';
+import { pointMark } from './pointMark.ts';
 
 /** A swatch 24 px wide around a middle line, and what it means. */
 export interface LegendItem {
@@ -25,10 +26,25 @@ export function legend(
     const middle = y + LINE / 2;
     const item = [
       ...draw(x, middle),
-      words(x + SWATCH + 6, middle + 4, fitted, { size: FONT.small }),
+      textShape(x + SWATCH + 6, middle + 4, fitted, { size: FONT.small }),
     ];
     x += wide + GAP;
     return item;
   });
   return { drawn, height: items.length === 0 ? 0 : y + LINE - top };
+}
+
+/** The swatch of a line. */
+export function lineSwatch(looks: ShapeAttributes): LegendItem['draw'] {
+  return (x, y) => [segment([x, y], [x + SWATCH, y], looks)];
+}
+
+/** The swatch of a band. */
+export function bandSwatch(looks: ShapeAttributes): LegendItem['draw'] {
+  return (x, y) => [shape('rect', { x, y: y - 6, width: SWATCH, height: 12, ...looks })];
+}
+
+/** The swatch of a mark, by its form. */
+export function markSwatch(form: number): LegendItem['draw'] {
+  return (x, y) => [pointMark([x + SWATCH / 2, y], form)];
 }

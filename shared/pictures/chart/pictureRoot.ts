@@ -1,7 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { shape } from '../../elements/shape.ts';
-import { pictureText, pictureTitle } from '../pictureText.ts';
-import type { Picture } from '../pictureTypes.ts';
 
 /** How large a picture is drawn [px]. */
 export interface PictureSize {
@@ -9,15 +7,22 @@ export interface PictureSize {
   readonly height: number;
 }
 
+/** What a picture is called, and what it says to whoever does not see it. */
+interface PictureTexts {
+  /** Class of the picture, and part of the ids in it */
+  readonly kind: string;
+  readonly title: string;
+  readonly text: string;
+}
+
 const FAMILY = 'Arial, Helvetica, Liberation Sans, sans-serif';
 
 /** The picture as a whole: an image with its title and its text alternative, white behind. */
 export function pictureRoot(
-  picture: Picture,
+  { kind, title, text }: PictureTexts,
   { width, height }: PictureSize,
   children: readonly PlainElement[],
 ): PlainElement {
-  const { kind } = picture;
   const ids = { title: `picture-${kind}-title`, desc: `picture-${kind}-desc` };
   return shape(
     'svg',
@@ -31,8 +36,8 @@ export function pictureRoot(
       'font-family': FAMILY,
     },
     [
-      shape('title', { id: ids.title }, [pictureTitle(picture)]),
-      shape('desc', { id: ids.desc }, [pictureText(picture)]),
+      shape('title', { id: ids.title }, [title]),
+      shape('desc', { id: ids.desc }, [text]),
       shape('rect', {
         x: 0,
         y: 0,

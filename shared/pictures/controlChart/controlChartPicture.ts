@@ -1,13 +1,15 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, pixels, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, type Point, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { type ChartUnit, chartUnit } from '../chart/chartUnit.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale, type Scale } from '../chart/linearScale.ts';
+import { lineShape } from '../chart/lineShape.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
-import { rangeStrip, STRIP } from '../chart/rangeStrip.ts';
-import { controlLegend } from './controlLegend.ts';
+import { type ChartUnit, chartUnit } from './chartUnit.ts';
+import { controlChartText } from './controlChartText.ts';
+import { controlLegend, LIMIT } from './controlLegend.ts';
+import { rangeStrip, STRIP } from './rangeStrip.ts';
 import { drawLanes, signalLanes, signalList, signalMark } from './signalLanes.ts';
 
 const LEFT = 50;
@@ -26,7 +28,7 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
   const top = key.height + TITLE + lanes.height;
   const edges: Edges = { left: LEFT, right: width - RIGHT, top, bottom: top + PLOT };
   const { y, drawn } = frameOf(chart, unit, edges);
-  const at = (index: number): Point => [across(index), y(unit.of(points[index]?.value ?? 0))];
+  const at = (index: number): Point => [across(index), y(points[index]?.value ?? 0)];
   const strip = ranges === undefined ? 0 : STRIP;
   const list = signalList(
     lanes,
@@ -34,11 +36,12 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
     { left: 8, top: edges.bottom + BELOW + strip, width: width - 16 },
   );
   const ringed = new Set(lanes.signals.map(({ to }) => to));
-  return pictureRoot(chart, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
+  const texts = { ...chart, text: controlChartText(chart) };
+  return pictureRoot(texts, { width, height: edges.bottom + BELOW + strip + list.height + 6 }, [
     ...key.drawn,
-    words(4, key.height + 16, unit.title, { size: FONT.small }),
+    textShape(4, key.height + 16, unit.title, { size: FONT.small }),
     ...drawn,
-    words(
+    textShape(
       (edges.left + edges.right) / 2,
       edges.bottom + 16,
       `${chart.each}s, the newest at the right`,
@@ -47,8 +50,11 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
         anchor: 'middle',
       },
     ),
-    ...limitLines(chart, { x: across, y, unit, edges }),
-    ...joined(points.map((_, index) => at(index))),
+    ...limitLines(chart, { x: across, y, edges }),
+    ...lineShape(
+      points.map((_, index) => at(index)),
+      { stroke: GRAY.hatch, 'stroke-width': 1 },
+    ),
     ...drawLanes(lanes, { top: edges.top, at }),
     ...points.map((_, index) => (ringed.has(index) ? signalMark(at(index)) : dot(at(index)))),
     ...(ranges === undefined
@@ -60,8 +66,9 @@ export function controlChartPicture(chart: ControlChart, width: number): PlainEl
 
 function frameOf(chart: ControlChart, unit: ChartUnit, edges: Edges) {
   const { points } = chart;
-  const shown = points.flatMap(({ value, lower, upper }) => [value, lower, upper]).map(unit.of);
+  const shown = points.flatMap(({ value, lower, upper }) => [value, lower, upper]);
   const up = niceAxis(shown, {
+    of: unit.of,
     title: '',
     room: edges.bottom - edges.top,
     along: 'down',
@@ -72,35 +79,28 @@ function frameOf(chart: ControlChart, unit: ChartUnit, edges: Edges) {
 
 /** No ticks: places are told by the order and by the names below. */
 function pointsAxis(count: number): Axis {
-  return { domain: [-0.5, count - 0.5], ticks: [], say: String, title: '' };
+  return { domain: [-0.5, count - 0.5], ticks: [], tickText: String, title: '' };
 }
 
 /** The center line, and for each point the limits of its own number of pieces. */
 function limitLines(
   { points, center }: ControlChart,
-  { x, y, unit, edges }: { x: Scale; y: Scale; unit: ChartUnit; edges: Edges },
+  { x, y, edges }: { x: Scale; y: Scale; edges: Edges },
 ): readonly PlainElement[] {
-  const level = y(unit.of(center));
+  const level = y(center);
   const steps = (of: 'lower' | 'upper') =>
-    points
-      .map((point, index) => {
-        const height = pixels(y(unit.of(point[of])));
-        const [from, to] = [pixels(x(index - 0.5)), pixels(x(index + 0.5))];
-        return `${index === 0 ? 'M' : 'L'}${from},${height}L${to},${height}`;
-      })
-      .join('');
-  const looks = { fill: 'none', stroke: GRAY.text, 'stroke-dasharray': '6 3', 'stroke-width': 1.2 };
+    points.flatMap((point, index): readonly Point[] => {
+      const height = y(point[of]);
+      return [
+        [x(index - 0.5), height],
+        [x(index + 0.5), height],
+      ];
+    });
   return [
     segment([edges.left, level], [edges.right, level], { stroke: GRAY.text }),
-    shape('path', { d: steps('upper'), ...looks }),
-    shape('path', { d: steps('lower'), ...looks }),
+    ...lineShape(steps('upper'), LIMIT),
+    ...lineShape(steps('lower'), LIMIT),
   ];
-}
-
-function joined(points: readonly Point[]): readonly PlainElement[] {
-  if (points.length < 2) return [];
-  const d = points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${pixels(x)},${pixels(y)}`);
-  return [shape('path', { d: d.join(''), fill: 'none', stroke: GRAY.hatch, 'stroke-width': 1 })];
 }
 
 function dot([cx, cy]: Point): PlainElement {

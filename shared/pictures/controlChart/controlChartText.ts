@@ -9,7 +9,7 @@ export function controlChartText(chart: ControlChart): string {
   const span = `from ${chartValueText(Math.min(...values), chart)} to ${chartValueText(Math.max(...values), chart)}`;
   return [
     `${title}: ${countText(points.length, each)}, ${span}, center line ${chartValueText(center, chart)}.`,
-    `${limitWords(chart)}.`,
+    `${limitText(chart)}.`,
     ...(ranges === undefined
       ? []
       : [
@@ -26,7 +26,7 @@ export function controlChartText(chart: ControlChart): string {
   ].join(' ');
 }
 
-function limitWords(chart: ControlChart): string {
+function limitText(chart: ControlChart): string {
   const ends = (['lower', 'upper'] as const).map((of) => {
     const values = chart.points.map((point) => point[of]);
     const [least, most] = [Math.min(...values), Math.max(...values)].map((one) =>

@@ -1,7 +1,7 @@
-import { GRAY, segment } from '../../elements/shape.ts';
+import { GRAY } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
 import { quantityText, shareText } from '../../words/quantityText.ts';
-import type { LegendItem } from '../chart/legend.ts';
+import { type LegendItem, lineSwatch } from '../chart/legend.ts';
 import { signalMark } from './signalLanes.ts';
 
 /** A value of the chart in words: `12 %`, `0.315 oz`. */
@@ -10,22 +10,20 @@ export function chartValueText(value: number, { kind, system }: ControlChart): s
   return quantityText(value, 'baseMass', system, system === 'US' ? 3 : 2);
 }
 
+/** How a limit is drawn. */
+export const LIMIT = { stroke: GRAY.text, 'stroke-dasharray': '6 3', 'stroke-width': 1.2 };
+
+/** What the lines and the rings mean. */
 export function controlLegend(chart: ControlChart): readonly LegendItem[] {
   const { center, each, kind, signals } = chart;
   const limits = kind === 'share-chart' ? `limits for the pieces of each ${each}` : 'limits';
   return [
     {
-      draw: (x, y) => [segment([x, y], [x + 24, y], { stroke: GRAY.text })],
+      draw: lineSwatch({ stroke: GRAY.text }),
       text: `center line ${chartValueText(center, chart)}`,
     },
     {
-      draw: (x, y) => [
-        segment([x, y], [x + 24, y], {
-          stroke: GRAY.text,
-          'stroke-dasharray': '6 3',
-          'stroke-width': 1.2,
-        }),
-      ],
+      draw: lineSwatch(LIMIT),
       text: limits,
     },
     ...(signals.length === 0

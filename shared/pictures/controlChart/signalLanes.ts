@@ -1,6 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, type Point, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, type Point, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ChartSignal } from '../../outcomes/quality/controlChart.ts';
+import { barLanes } from '../chart/barLanes.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
 
 /** Signals named on a chart, the newest. */
@@ -26,15 +27,12 @@ export interface Lanes {
 export function signalLanes(signals: readonly ChartSignal[], x: (index: number) => number): Lanes {
   const newest = [...signals].sort((one, other) => one.to - other.to || one.from - other.from);
   const shown = newest.slice(-MOST);
-  const ends: number[] = [];
-  const placed = shown.map((signal, index) => {
-    const left = x(signal.from) - 8;
-    const free = ends.findIndex((end) => end <= left);
-    const lane = free === -1 ? ends.length : free;
-    ends[lane] = x(signal.to) + 8;
-    return { ...signal, number: index + 1, lane };
-  });
-  return { signals: placed, more: newest.length - shown.length, height: ends.length * LANE };
+  const { placed, lanes } = barLanes(shown, ({ from, to }) => [x(from) - 8, x(to) + 8]);
+  return {
+    signals: placed.map(({ item, lane }, index) => ({ ...item, number: index + 1, lane })),
+    more: newest.length - shown.length,
+    height: lanes * LANE,
+  };
 }
 
 /** Numbers above the plot, each with a bar over its points and a fine line down to the last of them. */
@@ -57,7 +55,7 @@ export function drawLanes(
     const middle = (at(from)[0] + x) / 2;
     return [
       ...bar,
-      words(middle, y, String(number), { size: FONT.small, anchor: 'middle', isBold: true }),
+      textShape(middle, y, String(number), { size: FONT.small, anchor: 'middle', isBold: true }),
     ];
   });
   return [...lines, ...names];
@@ -88,7 +86,7 @@ export function signalList(
   });
   const all = more === 0 ? texts : [...texts, `and ${more} earlier`];
   const drawn = all.map((text, index) =>
-    words(left, top + (index + 1) * LINE - 4, fitText(text, width, FONT.small), {
+    textShape(left, top + (index + 1) * LINE - 4, fitText(text, width, FONT.small), {
       size: FONT.small,
     }),
   );

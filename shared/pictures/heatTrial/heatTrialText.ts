@@ -20,14 +20,14 @@ export function heatTrialText(trial: HeatTrialPictured): string {
   return [
     `${title}: ${countText(readings.length, 'reading')}.`,
     course,
-    residualWords(trial),
+    residualText(trial),
     wanted,
   ]
     .filter((one) => one !== '')
     .join(' ');
 }
 
-function residualWords(trial: HeatTrialPictured): string {
+function residualText(trial: HeatTrialPictured): string {
   const residuals = trialResiduals(trial).map(({ residual }) => residual);
   if (residuals.length === 0) return '';
   const largest = Math.max(...residuals.map(Math.abs));

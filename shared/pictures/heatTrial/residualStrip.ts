@@ -1,11 +1,11 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import type { HeatTrialPictured } from '../../trials/trialPictureTypes.ts';
 import { MEASURES } from '../../units/measures.ts';
 import { fromEngine } from '../../units/toEngine.ts';
 import { UNITS } from '../../units/units.ts';
-import { mark } from '../chart/mark.ts';
 import { type Axis, type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
+import { pointMark } from '../chart/pointMark.ts';
 import { trialResiduals } from './trialResiduals.ts';
 
 /** Reading less curve: stems from zero, as much room above as below. */
@@ -33,12 +33,12 @@ export function residualStrip(
     ...drawn,
     segment([left, y(0)], [right, y(0)], { stroke: GRAY.text }),
     ...residuals.flatMap(({ seconds, residual, trial: name }) => {
-      const at = x(fromEngine(seconds, 'min'));
+      const at = x(seconds);
       return [
         segment([at, y(0)], [at, y(residual)], { 'stroke-width': 1.6 }),
-        mark([at, y(residual)], trials.indexOf(name)),
+        pointMark([at, y(residual)], trials.indexOf(name)),
       ];
     }),
-    words(left, top - 7, `reading less curve, ${UNITS[unit].label}`, { size: FONT.small }),
+    textShape(left, top - 7, `reading less curve, ${UNITS[unit].label}`, { size: FONT.small }),
   ];
 }

@@ -1,13 +1,16 @@
-import { bandText } from '../../words/bandText.ts';
+import { inBrackets } from '../../words/bandText.ts';
 import { countText, durationText, listText, temperatureText } from '../../words/quantityText.ts';
+import { temperatureBandText, timeBandText } from '../../words/timeBandText.ts';
 import type { HeatUp } from './heatUp.ts';
+
+export const HEAT_UP_TITLE = 'How the mold heats up';
 
 /** The heat-up picture in words, from the same numbers. */
 export function heatUpText(heatUp: HeatUp): string {
-  return [courseWords(heatUp), readingWords(heatUp)].filter((words) => words !== '').join(' ');
+  return [courseText(heatUp), readingText(heatUp)].filter((words) => words !== '').join(' ');
 }
 
-function courseWords({ target, course, because, system }: HeatUp): string {
+function courseText({ target, course, because, system }: HeatUp): string {
   if (target === undefined) {
     const last = course[course.length - 1];
     const end =
@@ -16,16 +19,8 @@ function courseWords({ target, course, because, system }: HeatUp): string {
         : ` After ${durationText(last.seconds)} it reads ${temperatureText(last.top, system)}.`;
     return `The mold top does not get hot enough${because === undefined ? '' : `: ${because}`}.${end}`;
   }
-  const hot = bandText(
-    target.band,
-    (low) => durationText(low, 'down'),
-    (high) => durationText(high, 'up'),
-  );
-  const settles = bandText(
-    target.plateauBand,
-    (low) => temperatureText(low, system, 'down'),
-    (high) => temperatureText(high, system, 'up'),
-  );
+  const hot = inBrackets(timeBandText(target.band));
+  const settles = inBrackets(temperatureBandText(target.plateauBand, system));
   return (
     `With the plate set to ${temperatureText(target.setting, system)}, the mold top reaches ${temperatureText(target.top, system, 'up')} ` +
     `in ${durationText(target.seconds, 'up')}${hot} from switch-on; it settles at ${temperatureText(target.plateau, system)}${settles}. ` +
@@ -33,7 +28,7 @@ function courseWords({ target, course, because, system }: HeatUp): string {
   );
 }
 
-function readingWords({ readings }: HeatUp): string {
+function readingText({ readings }: HeatUp): string {
   if (readings.length === 0) return '';
   const trials = [...new Set(readings.map(({ trial }) => trial))];
   const named = trials.length > 4 ? countText(trials.length, 'trial') : listText(trials);

@@ -2,8 +2,8 @@ import { GRAY, segment } from '../../elements/shape.ts';
 import { durationText, temperatureText } from '../../words/quantityText.ts';
 import type { EndLabel } from '../chart/endLabels.ts';
 import type { EventLine } from '../chart/eventLines.ts';
-import type { LegendItem } from '../chart/legend.ts';
-import { mark } from '../chart/mark.ts';
+import { type LegendItem, lineSwatch } from '../chart/legend.ts';
+import { pointMark } from '../chart/pointMark.ts';
 import type { LayerProfile } from './layerProfile.ts';
 
 /** A line style for each moment; later ones begin again. */
@@ -20,7 +20,7 @@ export function profileLine(index: number) {
 }
 
 /** Temperatures that matter, as upright lines; x in degC. */
-export function limitLines({
+export function limitEvents({
   setTemperature,
   bondTemperature,
   system,
@@ -44,7 +44,7 @@ export function layerLabels({ jointHeights, names }: LayerProfile): readonly End
 export function profileLegend({ profiles, joints }: LayerProfile): readonly LegendItem[] {
   const moments = profiles.map(
     ({ time }, index): LegendItem => ({
-      draw: (x, y) => [segment([x, y], [x + 24, y], profileLine(index))],
+      draw: lineSwatch(profileLine(index)),
       text: `after ${durationText(time)}`,
     }),
   );
@@ -52,7 +52,7 @@ export function profileLegend({ profiles, joints }: LayerProfile): readonly Lege
   const joint: LegendItem = {
     draw: (x, y) => [
       segment([x, y], [x + 24, y], { stroke: GRAY.text, 'stroke-width': 4 }),
-      mark([x + 12, y], 3),
+      pointMark([x + 12, y], 3),
     ],
     text: 'where layers meet, as the upper one lands',
   };

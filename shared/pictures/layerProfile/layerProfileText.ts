@@ -1,7 +1,10 @@
 import type { UnitSystem } from '../../units/measures.ts';
-import { bandText } from '../../words/bandText.ts';
+import { inBrackets } from '../../words/bandText.ts';
 import { durationText, temperatureText } from '../../words/quantityText.ts';
+import { temperatureBandText } from '../../words/timeBandText.ts';
 import type { Joint, LayerProfile } from './layerProfile.ts';
+
+export const LAYER_PROFILE_TITLE = 'Temperature through the layers';
 
 /** The profile picture in words, from the same numbers. */
 export function layerProfileText(profile: LayerProfile): string {
@@ -16,15 +19,11 @@ export function layerProfileText(profile: LayerProfile): string {
     ];
   });
   const limits = `The plastic sets below ${say(setTemperature)}; layers bond where they meet above ${say(bondTemperature)}.`;
-  return [...moments, limits, ...joints.map((joint) => jointWords(joint, system))].join(' ');
+  return [...moments, limits, ...joints.map((joint) => jointText(joint, system))].join(' ');
 }
 
-function jointWords({ name, contact, band, verdict }: Joint, system: UnitSystem): string {
-  const sure = bandText(
-    band,
-    (low) => temperatureText(low, system, 'down'),
-    (high) => temperatureText(high, system, 'up'),
-  );
+function jointText({ name, contact, band, verdict }: Joint, system: UnitSystem): string {
+  const sure = inBrackets(temperatureBandText(band, system));
   const outcome = verdict === 'bonds' ? 'bonds' : 'is too cool to bond';
   return `${name} meets the layer below at ${temperatureText(contact, system)}${sure} and ${outcome}.`;
 }

@@ -1,12 +1,14 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import { stopwatchText } from '../../words/quantityText.ts';
-import { clockTicks } from '../chart/clockTicks.ts';
+import { textsWidth } from '../chart/fitText.ts';
 import { legend } from '../chart/legend.ts';
 import { linearScale } from '../chart/linearScale.ts';
 import { pictureRoot } from '../chart/pictureRoot.ts';
+import { clockTicks } from './clockTicks.ts';
 import type { LayerTimeline } from './layerTimeline.ts';
-import { openTimeText, rowTexts, widest, windowLineText } from './rowTexts.ts';
+import { LAYER_TIMELINE_TITLE, layerTimelineText } from './layerTimelineText.ts';
+import { openTimeText, rowTexts, windowLineText } from './rowTexts.ts';
 import { timelineLegend } from './timelineLegend.ts';
 import { timelineRow } from './timelineRow.ts';
 import { timelineSpan } from './timelineSpan.ts';
@@ -38,13 +40,23 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
     ];
   });
   const middle = { anchor: 'middle', size: FONT.small } as const;
-  return pictureRoot(timeline, { width, height: bottom + AXIS }, [
+  const texts = {
+    kind: timeline.kind,
+    title: LAYER_TIMELINE_TITLE,
+    text: layerTimelineText(timeline),
+  };
+  return pictureRoot(texts, { width, height: bottom + AXIS }, [
     ...ticks.map((tick) => segment([x(tick), rowTop(0)], [x(tick), bottom], { stroke: GRAY.grid })),
     ...key.drawn,
     ...rows.flat(),
     segment([left, bottom], [right, bottom]),
-    ...ticks.map((tick) => words(x(tick), bottom + 15, stopwatchText(tick), middle)),
-    words((left + right) / 2, bottom + 32, 'stopwatch from the first pour of the round', middle),
+    ...ticks.map((tick) => textShape(x(tick), bottom + 15, stopwatchText(tick), middle)),
+    textShape(
+      (left + right) / 2,
+      bottom + 32,
+      'stopwatch from the first pour of the round',
+      middle,
+    ),
   ]);
 }
 
@@ -52,6 +64,6 @@ export function layerTimelinePicture(timeline: LayerTimeline, width: number): Pl
 function sidesOf({ layers }: LayerTimeline, width: number) {
   const most = width * 0.28;
   const names = layers.flatMap((layer) => [layer.name, openTimeText(layer)]);
-  const behind = width < NARROW ? 0 : Math.min(most, 22 + widest(layers.map(windowLineText)));
-  return { left: Math.min(most, 12 + widest(names)), right: width - Math.max(20, behind) };
+  const behind = width < NARROW ? 0 : Math.min(most, 22 + textsWidth(layers.map(windowLineText)));
+  return { left: Math.min(most, 12 + textsWidth(names)), right: width - Math.max(20, behind) };
 }

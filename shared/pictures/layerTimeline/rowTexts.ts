@@ -1,5 +1,5 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/shape.ts';
+import { FONT, textShape } from '../../elements/shape.ts';
 import { countText, durationText } from '../../words/quantityText.ts';
 import { fitText, textWidth } from '../chart/fitText.ts';
 import type { TimelineLayer } from './layerTimeline.ts';
@@ -20,10 +20,10 @@ export function rowTexts(
   const room = left - 10;
   const beside = width - right - 14;
   return [
-    words(6, top + 17, fitText(layer.name, room, FONT.plain), { isBold: true }),
-    words(6, top + 34, fitText(openTimeText(layer), room, FONT.small), { size: FONT.small }),
+    textShape(6, top + 17, fitText(layer.name, room, FONT.plain), { isBold: true }),
+    textShape(6, top + 34, fitText(openTimeText(layer), room, FONT.small), { size: FONT.small }),
     ...(beside < 40 ? [] : windowLines(layer)).map((line, index) =>
-      words(right + 12, top + 17 + index * 17, fitText(line, beside, FONT.small), {
+      textShape(right + 12, top + 17 + index * 17, fitText(line, beside, FONT.small), {
         size: FONT.small,
       }),
     ),
@@ -52,9 +52,4 @@ function windowLines({ window }: TimelineLayer): readonly string[] {
   return window.kind === 'from'
     ? [start, 'any time']
     : [start, `until ${durationText(window.latest, 'down')}`];
-}
-
-/** Room that the widest of the texts takes [px]. */
-export function widest(texts: readonly string[]): number {
-  return Math.max(0, ...texts.map((text) => textWidth(text, FONT.plain)));
 }

@@ -1,7 +1,8 @@
-import { GRAY, outline, segment, shape } from '../../elements/shape.ts';
-import { hatched } from '../chart/hatched.ts';
-import type { LegendItem } from '../chart/legend.ts';
+import { GRAY, outline, segment } from '../../elements/shape.ts';
+import { bandSwatch, type LegendItem } from '../chart/legend.ts';
+import { hatched } from './hatched.ts';
 import { followOf, type LayerTimeline } from './layerTimeline.ts';
+import { CLOSED_LINE, POUR_LINE } from './timelineRow.ts';
 
 /** What the timeline's strips and lines mean, those that are there. */
 export function timelineLegend({ layers }: LayerTimeline): readonly LegendItem[] {
@@ -19,28 +20,12 @@ export function timelineLegend({ layers }: LayerTimeline): readonly LegendItem[]
 }
 
 const POUR: LegendItem = {
-  draw: (x, y) => [
-    segment([x + 6, y - 7], [x + 18, y + 7], {
-      stroke: GRAY.text,
-      'stroke-width': 4,
-      'stroke-linecap': 'round',
-    }),
-  ],
+  draw: (x, y) => [segment([x + 6, y - 7], [x + 18, y + 7], POUR_LINE)],
   text: 'pour, first cavity to last',
 };
 
 const FOLLOWS: LegendItem = {
-  draw: (x, y) => [
-    shape('rect', {
-      x,
-      y: y - 6,
-      width: 24,
-      height: 12,
-      fill: GRAY.band,
-      stroke: GRAY.line,
-      'stroke-width': 0.8,
-    }),
-  ],
+  draw: bandSwatch({ fill: GRAY.band, stroke: GRAY.line, 'stroke-width': 0.8 }),
   text: 'may follow the layer below',
 };
 
@@ -70,12 +55,6 @@ const UNSURE: LegendItem = {
 };
 
 const CLOSED: LegendItem = {
-  draw: (x, y) => [
-    segment([x + 6, y - 7], [x + 18, y + 7], {
-      stroke: GRAY.text,
-      'stroke-width': 1.4,
-      'stroke-dasharray': '4 3',
-    }),
-  ],
+  draw: (x, y) => [segment([x + 6, y - 7], [x + 18, y + 7], CLOSED_LINE)],
   text: 'closed, no longer moves',
 };

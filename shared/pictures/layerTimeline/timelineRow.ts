@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import { GRAY, outline, type Point, segment } from '../../elements/shape.ts';
-import { hatched, type Strip } from '../chart/hatched.ts';
 import type { Scale } from '../chart/linearScale.ts';
+import { hatched, type Strip } from './hatched.ts';
 import { type Follow, followOf, type TimelineLayer } from './layerTimeline.ts';
 
 /** Where a row is drawn: its upper edge stands for the first cavity, its lower for the last. */
@@ -11,6 +11,10 @@ export interface RowPlace {
   readonly top: number;
   readonly bottom: number;
 }
+
+/** How the pour of a layer is drawn, and the moment from which it no longer moves. */
+export const POUR_LINE = { stroke: GRAY.text, 'stroke-width': 4, 'stroke-linecap': 'round' };
+export const CLOSED_LINE = { stroke: GRAY.text, 'stroke-width': 1.4, 'stroke-dasharray': '4 3' };
 
 /** One layer of the timeline: when it may be poured, when it is, and until when it moves. */
 export function timelineRow(
@@ -29,17 +33,9 @@ export function timelineRow(
       ? []
       : [
           segment(set[0], atRight(set, right), { stroke: '#fff', 'stroke-width': 4 }),
-          segment(set[0], atRight(set, right), {
-            'stroke-dasharray': '4 3',
-            stroke: GRAY.text,
-            'stroke-width': 1.4,
-          }),
+          segment(set[0], atRight(set, right), CLOSED_LINE),
         ]),
-    segment(pour[0], pour[1], {
-      stroke: GRAY.text,
-      'stroke-width': 4,
-      'stroke-linecap': 'round',
-    }),
+    segment(pour[0], pour[1], POUR_LINE),
     segment([place.x(0), bottom], [right, bottom], { stroke: GRAY.grid }),
     segment([place.x(0), top], [right, top], { stroke: GRAY.grid }),
   ];

@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, outline, words } from '../../elements/shape.ts';
+import { FONT, GRAY, outline, textShape } from '../../elements/shape.ts';
+import { barLanes } from '../chart/barLanes.ts';
 import { textWidth } from '../chart/fitText.ts';
-import { barLanes } from './barLanes.ts';
 import { type DayColumn, momentAt } from './dayColumns.ts';
 import type { Timetable, TimetableOrder } from './timetable.ts';
 
@@ -31,11 +31,14 @@ export function dueRow(
     return [placed(order, momentAt(due, columns), { left, right })];
   });
   if (shown.length === 0) return { drawn: [], height: 0 };
-  const lanes = barLanes(shown, ({ start, end }) => [start, end]);
+  const lanes = barLanes(
+    shown.sort((one, other) => one.start - other.start),
+    ({ start, end }) => [start, end],
+  );
   return {
     height: lanes.lanes * LANE + 4,
     drawn: [
-      words(6, top + 14, 'Due', { isBold: true }),
+      textShape(6, top + 14, 'Due', { isBold: true }),
       ...lanes.placed.flatMap(({ item: { x, text, isLeft, isLate }, lane }) => {
         const y = top + 2 + lane * LANE;
         return [
@@ -47,7 +50,7 @@ export function dueRow(
             ],
             { fill: isLate ? GRAY.text : '#fff', stroke: GRAY.text, 'stroke-width': 1.2 },
           ),
-          words(isLeft ? x - MARK - 3 : x + MARK + 3, y + 12, text, {
+          textShape(isLeft ? x - MARK - 3 : x + MARK + 3, y + 12, text, {
             size: FONT.small,
             isBold: isLate,
             anchor: isLeft ? 'end' : 'start',

@@ -1,11 +1,11 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, textShape } from '../../elements/shape.ts';
 import type { UnitSystem } from '../../units/measures.ts';
+import { hourText } from '../../words/momentText.ts';
 import { textWidth } from '../chart/fitText.ts';
 import type { DayColumn } from './dayColumns.ts';
 
 const HOUR = 3600;
-const DAY = 24 * HOUR;
 
 /** A line at every full hour, named where there is room for the name. */
 export function hourTicks(
@@ -29,18 +29,12 @@ export function hourTicks(
         .filter((hour) => hour % step === 0)
         .flatMap((hour) => {
           const at = x(hour * HOUR);
-          const name = hourName(hour * HOUR, system);
+          const name = hourText(hour * HOUR, system);
           // Names of two days must not meet where the days do.
           const half = textWidth(name, FONT.small) / 2;
           if (at + half > right + 4 || at - half < left - 12) return [];
-          return [words(at, bottom + 15, name, { size: FONT.small, anchor: 'middle' })];
+          return [textShape(at, bottom + 15, name, { size: FONT.small, anchor: 'middle' })];
         }),
     ];
   });
-}
-
-function hourName(seconds: number, system: UnitSystem): string {
-  const hour = Math.round((((seconds % DAY) + DAY) % DAY) / HOUR);
-  if (system === 'metric') return `${hour}:00`;
-  return `${hour % 12 === 0 ? 12 : hour % 12} ${hour < 12 ? 'am' : 'pm'}`;
 }

@@ -1,7 +1,7 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, words } from '../../elements/shape.ts';
+import { FONT, textShape } from '../../elements/shape.ts';
+import { barLanes } from '../chart/barLanes.ts';
 import { textWidth } from '../chart/fitText.ts';
-import { barLanes } from './barLanes.ts';
 import { type DayColumn, partsShown } from './dayColumns.ts';
 import { filledBar } from './filledBar.ts';
 import type { TimetableBar, TimetableOrder, TimetableRow } from './timetable.ts';
@@ -23,7 +23,9 @@ export function rowBars(
     readonly orders: readonly TimetableOrder[];
   },
 ): { readonly drawn: readonly PlainElement[]; readonly height: number } {
-  const shown = bars.filter((bar) => partsShown(bar, columns).length > 0);
+  const shown = bars
+    .filter((bar) => partsShown(bar, columns).length > 0)
+    .sort((one, other) => one.from - other.from);
   const { placed, lanes } = barLanes(shown, ({ from, to }) => [from, to]);
   const drawn = placed.flatMap(({ item, lane }) =>
     partsShown(item, columns).flatMap(([left, right]) => {
@@ -32,7 +34,7 @@ export function rowBars(
       return [...filledBar(box, order), ...label(item, orders[order]?.name ?? '', box)];
     }),
   );
-  return { drawn, height: lanes * LANE + 1 };
+  return { drawn, height: Math.max(1, lanes) * LANE + 1 };
 }
 
 /** Order and task where there is room, else the order, else nothing: the fill says it. */
@@ -46,5 +48,5 @@ function label(
     (one) => one !== '' && textWidth(one, FONT.small) <= room,
   );
   if (fitting === undefined) return [];
-  return [words(left + width / 2, top + 13, fitting, { size: FONT.small, anchor: 'middle' })];
+  return [textShape(left + width / 2, top + 13, fitting, { size: FONT.small, anchor: 'middle' })];
 }

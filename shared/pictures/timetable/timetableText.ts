@@ -1,8 +1,6 @@
-import { formatClock } from '../../book/reading/parseClock.ts';
+import { dayClockText, dayOf } from '../../words/momentText.ts';
 import { listText } from '../../words/quantityText.ts';
 import type { Timetable, TimetableDay, TimetableOrder, TimetableRow } from './timetable.ts';
-
-const DAY = 86_400;
 
 /** The timetable in words: who and what is taken from when to when for which orders, and what becomes of the due dates. */
 export function timetableText(timetable: Timetable): string {
@@ -10,24 +8,26 @@ export function timetableText(timetable: Timetable): string {
   if (orders.length === 0) return 'No order is planned.';
   const rows = groups.flatMap(({ rows: inside }) => inside);
   return [
-    ...days.map((day) => dayWords(day, rows, timetable)),
-    ...orders.map((order) => orderWords(order, timetable)),
+    ...days.map((day) => busyText(day, rows, timetable)),
+    ...orders.map((order) => orderText(order, timetable)),
   ].join(' ');
 }
 
-function dayWords(day: TimetableDay, rows: readonly TimetableRow[], timetable: Timetable): string {
+function busyText(day: TimetableDay, rows: readonly TimetableRow[], timetable: Timetable): string {
   const busy = rows.flatMap(({ name, bars }) => {
     const today = bars.filter(({ from, to }) => to > day.from && from < day.to);
     if (today.length === 0) return [];
     const from = Math.max(day.from, Math.min(...today.map((bar) => bar.from)));
     const to = Math.min(day.to, Math.max(...today.map((bar) => bar.to)));
     const names = [...new Set(today.map(({ order }) => timetable.orders[order]?.name ?? ''))];
-    return [`${name} ${clock(from, timetable)} to ${clock(to, timetable)}, ${listText(names)}`];
+    return [
+      `${name} ${dayClockText(from, timetable.system)} to ${dayClockText(to, timetable.system)}, ${listText(names)}`,
+    ];
   });
   return `${day.name}: ${busy.length === 0 ? 'nothing' : busy.join('; ')}.`;
 }
 
-function orderWords(
+function orderText(
   { name, due, finish, late }: TimetableOrder,
   timetable: Pick<Timetable, 'days' | 'system'>,
 ): string {
@@ -39,14 +39,8 @@ function orderWords(
 }
 
 function moment(seconds: number, timetable: Pick<Timetable, 'days' | 'system'>): string {
-  const day = timetable.days.find(
-    ({ from }) => Math.floor(from / DAY) === Math.floor(seconds / DAY),
-  );
+  const day = timetable.days.find(({ from }) => dayOf(from) === dayOf(seconds));
   return day === undefined
-    ? `on another day at ${clock(seconds, timetable)}`
-    : `${day.name} ${clock(seconds, timetable)}`;
-}
-
-function clock(seconds: number, { system }: Pick<Timetable, 'system'>): string {
-  return formatClock((((seconds % DAY) + DAY) % DAY) / 60, system);
+    ? `on another day at ${dayClockText(seconds, timetable.system)}`
+    : `${day.name} ${dayClockText(seconds, timetable.system)}`;
 }

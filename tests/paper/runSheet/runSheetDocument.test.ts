@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { POUR_LOG } from '../../../shared/book/tables/pourLog.ts';
+import { runSheetDocument } from '../../../shared/paper/runSheet/runSheetDocument.ts';
 import type {
   RunSheetDocument,
   SheetBlock,
   SheetCell,
-} from '../../../shared/paper/runSheet/documentTypes.ts';
-import { runSheetDocument } from '../../../shared/paper/runSheet/runSheetDocument.ts';
+} from '../../../shared/paper/runSheet/runSheetTypes.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
 import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
 import { DEMO, type DemoChanges, demoBook, withChange } from '../../book/demoBook.ts';

@@ -1,6 +1,6 @@
 import type { OrderPlan } from '../../../plan/planTypes.ts';
 import { temperatureText } from '../../../words/quantityText.ts';
-import type { SheetSection } from '../documentTypes.ts';
+import type { SheetSection } from '../runSheetTypes.ts';
 
 /** The cautions of every run sheet. They print always and give way to the material's and the equipment's own papers. */
 export function cautionsSection(plan: OrderPlan): SheetSection {

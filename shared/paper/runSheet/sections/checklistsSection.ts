@@ -1,6 +1,6 @@
 import { pausePoints } from '../../../plan/pausePoints.ts';
 import type { OrderPlan } from '../../../plan/planTypes.ts';
-import type { SheetSection } from '../documentTypes.ts';
+import type { SheetSection } from '../runSheetTypes.ts';
 
 /** The pauses of a run sheet. */
 export function checklistsSection(plan: OrderPlan): SheetSection {

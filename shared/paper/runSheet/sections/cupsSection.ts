@@ -7,13 +7,8 @@ import {
   temperatureText,
   volumeText,
 } from '../../../words/quantityText.ts';
-import {
-  type SheetBlock,
-  type SheetCell,
-  type SheetSection,
-  text,
-  write,
-} from '../documentTypes.ts';
+import type { SheetBlock, SheetCell, SheetSection } from '../runSheetTypes.ts';
+import { textCell, writeCell } from '../textCell.ts';
 
 /** More boxes than this no longer fit a row; the tally is written instead. */
 const MOST_BOXES = 8;
@@ -36,9 +31,9 @@ export function cupsSection(plan: OrderPlan): SheetSection {
 
 function rowsOf(layer: LayerPlan, plan: OrderPlan): readonly (readonly SheetCell[])[] {
   const base = [
-    text(`${layer.order} ${layer.layer}`, 'strong'),
-    text(layer.base),
-    text(layer.lot, 'small'),
+    textCell(`${layer.order} ${layer.layer}`, 'strong'),
+    textCell(layer.base),
+    textCell(layer.lot, 'small'),
     {
       kind: 'text',
       text: gramsText(layer.cupMass),
@@ -46,28 +41,29 @@ function rowsOf(layer: LayerPlan, plan: OrderPlan): readonly (readonly SheetCell
       note: volumeText(layer.cupVolume, plan.system),
     } as const,
     ticks(layer.cups),
-    write(),
+    writeCell(),
   ];
   const doses = layer.doses.map((dose) => [
-    text(''),
-    text(dose.material),
-    text(dose.lot, 'small'),
+    textCell(''),
+    textCell(dose.material),
+    textCell(dose.lot, 'small'),
     doseCell(dose),
     ticks(layer.cups),
-    write(),
+    writeCell(),
   ]);
   return [base, ...doses];
 }
 
 function ticks(count: number): SheetCell {
-  return count > MOST_BOXES ? write(`of ${count}`) : { kind: 'boxes', count };
+  return count > MOST_BOXES ? writeCell(`of ${count}`) : { kind: 'boxes', count };
 }
 
 /** A dose as it is measured: whole drops, grams with the nearest spoon, or grams. */
 function doseCell(dose: DosePlan): SheetCell {
-  if (dose.measure.kind === 'drops') return text(countText(dose.measure.drops, 'drop'), 'strong');
+  if (dose.measure.kind === 'drops')
+    return textCell(countText(dose.measure.drops, 'drop'), 'strong');
   const grams = gramsText(dose.mass);
-  if (dose.measure.kind === 'scale') return text(grams, 'strong');
+  if (dose.measure.kind === 'scale') return textCell(grams, 'strong');
   return { kind: 'text', text: grams, size: 'strong', note: dose.measure.spoons };
 }
 

@@ -10,7 +10,8 @@ import {
   temperatureText,
 } from '../../../words/quantityText.ts';
 import { timeBandText } from '../../../words/timeBandText.ts';
-import { type SheetBlock, type SheetCell, type SheetSection, text } from '../documentTypes.ts';
+import type { SheetBlock, SheetCell, SheetSection } from '../runSheetTypes.ts';
+import { textCell } from '../textCell.ts';
 
 /** The layers in the order they are poured: mark, cup temperature and window. */
 export function layersSection(plan: OrderPlan): SheetSection {
@@ -35,10 +36,10 @@ function plannedCells(
   bands: LayerBands | undefined,
 ): readonly SheetCell[] {
   return [
-    text(`${layer.order} ${layer.layer}`, 'strong'),
-    text(shareText(layer.fillMark), 'strong'),
-    text(temperatureText(layer.pourTemperature, plan.system), 'strong'),
-    text(startText(layer, plan), 'strong'),
+    textCell(`${layer.order} ${layer.layer}`, 'strong'),
+    textCell(shareText(layer.fillMark), 'strong'),
+    textCell(temperatureText(layer.pourTemperature, plan.system), 'strong'),
+    textCell(startText(layer, plan), 'strong'),
     sure(earliestText(layer), bands?.earliest),
     sure(latestText(layer), bands?.latest),
   ];

@@ -1,16 +1,13 @@
 import { DEFECT_KEYS, POUR_LOG, TEAR_TESTS } from '../../../book/tables/pourLog.ts';
 import type { OrderPlan } from '../../../plan/planTypes.ts';
-import {
-  type RunIdentity,
-  type SheetCell,
-  type SheetSection,
-  text,
-  write,
-} from '../documentTypes.ts';
+import { MEASURES } from '../../../units/measures.ts';
+import { UNITS } from '../../../units/units.ts';
+import type { RunIdentity, SheetCell, SheetSection } from '../runSheetTypes.ts';
+import { textCell, writeCell } from '../textCell.ts';
 
 /** A line for each round with the columns of the pour log: readings, gaps, good and bad by defect. */
 export function outcomeSection(plan: OrderPlan): SheetSection {
-  const degrees = plan.system === 'US' ? '°F' : '°C';
+  const degrees = UNITS[MEASURES.temperature[plan.system]].label;
   const pours = plan.layers.flatMap(({ order }, index) => [
     ...(index === 0 ? [] : [`Gap ${plan.layers[index - 1]?.order}-${order} min`]),
     `Pour ${order} ${degrees}`,
@@ -19,8 +16,8 @@ export function outcomeSection(plan: OrderPlan): SheetSection {
   const headings = ['Round', `Mold top ${degrees}`, ...pours, 'Poured', 'Good', ...defects];
   const rounds = Array.from({ length: plan.pieces.rounds }, (_, index) => index + 1);
   const rows: SheetCell[][] = rounds.map((round) => [
-    text(String(round), 'strong'),
-    ...headings.slice(1).map(() => write()),
+    textCell(String(round), 'strong'),
+    ...headings.slice(1).map(() => writeCell()),
   ]);
   return {
     name: 'outcome',
@@ -44,11 +41,11 @@ export function signOffSection(plan: OrderPlan, run: RunIdentity): SheetSection 
         kind: 'facts',
         facts: [
           // Stands at the end of the last page, which may have come apart from the first.
-          { label: 'Run', cell: text(run.runId) },
-          { label: 'Tear test', cell: text('') },
+          { label: 'Run', cell: textCell(run.runId) },
+          { label: 'Tear test', cell: textCell('') },
           ...tests,
-          { label: 'Piece weight', cell: write(plan.system === 'US' ? 'oz' : 'g') },
-          { label: 'Checked by', cell: write() },
+          { label: 'Piece weight', cell: writeCell(plan.system === 'US' ? 'oz' : 'g') },
+          { label: 'Checked by', cell: writeCell() },
         ],
       },
     ],

@@ -3,7 +3,8 @@ import { plateOnText } from '../../../plan/plateOnText.ts';
 import { widestText } from '../../../plan/uncertainty/widestText.ts';
 import { countText, durationText, temperatureText } from '../../../words/quantityText.ts';
 import { timeBandText } from '../../../words/timeBandText.ts';
-import { type SheetBlock, type SheetFact, type SheetSection, text } from '../documentTypes.ts';
+import type { SheetBlock, SheetFact, SheetSection } from '../runSheetTypes.ts';
+import { textCell } from '../textCell.ts';
 
 /** Said wherever a mold reading is asked for. */
 export const READING_ADVICE =
@@ -52,8 +53,8 @@ function cookingLine(plan: OrderPlan): string {
 function factsOf(plan: OrderPlan, plate: PlatePlan): readonly SheetFact[] {
   const { system } = plan;
   return [
-    { label: 'Set to', cell: text(temperatureText(plate.setting, system), 'key') },
-    { label: 'On at', cell: text(plateOnText(plan, plate), 'key') },
+    { label: 'Set to', cell: textCell(temperatureText(plate.setting, system), 'key') },
+    { label: 'On at', cell: textCell(plateOnText(plan, plate), 'key') },
     {
       label: 'Mold top must read',
       cell: {

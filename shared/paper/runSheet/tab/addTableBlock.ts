@@ -1,5 +1,6 @@
-import type { SheetBlock, SheetCell, SheetFact } from '../documentTypes.ts';
-import { addRow, type RunSheetDraft, TAB_WIDTHS, type TabCell, type TabStyle } from './tabTypes.ts';
+import type { SheetBlock, SheetCell, SheetFact } from '../runSheetTypes.ts';
+import { addRow } from './addRow.ts';
+import { type RunSheetDraft, TAB_WIDTHS, type TabCell, type TabStyle } from './tabTypes.ts';
 
 const WIDTH = TAB_WIDTHS.length;
 /** Letters of 10 pt text that a line across the tab holds. */

@@ -34,7 +34,7 @@ function planned(): OrderPlan {
 function picturesOf(plan: OrderPlan) {
   const section = runSheetDocument(plan, RUN).sections.find(({ name }) => name === 'pictures');
   const blocks = section?.blocks ?? [];
-  return blocks.flatMap((block) => (block.kind === 'figure' ? [block.picture] : []));
+  return blocks.flatMap((block) => (block.kind === 'picture' ? [block.picture] : []));
 }
 
 describe('pictures of a run sheet', () => {

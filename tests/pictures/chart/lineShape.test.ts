@@ -1,14 +1,16 @@
 import { expect, test } from 'vitest';
-import { bandPath, linePath } from '../../../shared/pictures/chart/linePath.ts';
+import { bandShape, lineShape } from '../../../shared/pictures/chart/lineShape.ts';
 
 test('a line goes through its points in order, to a tenth of a pixel', () => {
-  expect(
-    linePath([
+  const [line] = lineShape(
+    [
       [0, 10.04],
       [20.26, -3],
       [40, 5],
-    ]),
-  ).toBe('M0,10L20.3,-3L40,5');
+    ],
+    { stroke: '#888' },
+  );
+  expect(line?.attributes).toEqual({ d: 'M0,10L20.3,-3L40,5', fill: 'none', stroke: '#888' });
 });
 
 test('a band runs along its upper line and back along the lower one', () => {
@@ -20,10 +22,10 @@ test('a band runs along its upper line and back along the lower one', () => {
     [0, 5],
     [10, 6],
   ] as const;
-  expect(bandPath(upper, lower)).toBe('M0,1L10,2L10,6L0,5Z');
+  expect(bandShape(upper, lower)[0]?.attributes.d).toBe('M0,1L10,2L10,6L0,5Z');
 });
 
 test('no point draws nothing', () => {
-  expect(linePath([])).toBeUndefined();
-  expect(bandPath([], [])).toBeUndefined();
+  expect(lineShape([], {})).toEqual([]);
+  expect(bandShape([], [])).toEqual([]);
 });

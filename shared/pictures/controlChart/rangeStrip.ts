@@ -1,9 +1,10 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
-import { FONT, GRAY, segment, shape, words } from '../../elements/shape.ts';
+import { FONT, GRAY, segment, shape, textShape } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
+import type { Scale } from '../chart/linearScale.ts';
+import { type Edges, niceAxis, plotFrame } from '../chart/plotFrame.ts';
 import type { ChartUnit } from './chartUnit.ts';
-import type { Scale } from './linearScale.ts';
-import { type Edges, niceAxis, plotFrame } from './plotFrame.ts';
+import { LIMIT } from './controlLegend.ts';
 
 /** Height of the strip of ranges with its axis [px]. */
 export const STRIP = 126;
@@ -18,31 +19,27 @@ export function rangeStrip(
   { left, right, top }: Edges,
 ): readonly PlainElement[] {
   const edges = { left, right, top: top + TITLE, bottom: top + TITLE + PLOT };
-  const up = niceAxis([0, ...[...values, limit].map(unit.of)], {
+  const up = niceAxis([0, ...values, limit], {
+    of: unit.of,
     title: '',
     room: PLOT,
     along: 'down',
     narrowest: unit.narrowest,
   });
-  const across = { domain: [0, 1] as const, ticks: [], say: String, title: '' };
+  const across = { domain: [0, 1] as const, ticks: [], tickText: String, title: '' };
   const { y, drawn } = plotFrame(edges, across, up);
-  const level = (value: number) => y(unit.of(value));
   return [
     ...drawn,
-    segment([left, level(mean)], [right, level(mean)], { stroke: GRAY.text }),
-    segment([left, level(limit)], [right, level(limit)], {
-      stroke: GRAY.text,
-      'stroke-dasharray': '6 3',
-      'stroke-width': 1.2,
-    }),
+    segment([left, y(mean)], [right, y(mean)], { stroke: GRAY.text }),
+    segment([left, y(limit)], [right, y(limit)], LIMIT),
     ...values.flatMap((value, index) => {
-      const [cx, cy] = [x(index + 1), level(value)];
+      const [cx, cy] = [x(index + 1), y(value)];
       return [
-        segment([cx, level(0)], [cx, cy], { stroke: GRAY.hatch }),
+        segment([cx, y(0)], [cx, cy], { stroke: GRAY.hatch }),
         shape('circle', { cx, cy, r: 2.4, fill: GRAY.text }),
       ];
     }),
-    words(left, top + TITLE - 6, `difference from the piece before, ${unit.title}`, {
+    textShape(left, top + TITLE - 6, `difference from the piece before, ${unit.title}`, {
       size: FONT.small,
     }),
   ];

@@ -5,8 +5,8 @@ const SIZE = 4.5;
 const LOOKS = { fill: '#fff', stroke: GRAY.text, 'stroke-width': 1.5 } as const;
 
 /** A reading's mark; each trial has its own form, told apart without color. After five the forms begin again. */
-export function mark([x, y]: Point, trial: number): PlainElement {
-  switch (trial % 5) {
+export function pointMark([x, y]: Point, form: number): PlainElement {
+  switch (form % 5) {
     case 0:
       return shape('circle', { cx: x, cy: y, r: SIZE, ...LOOKS });
     case 1:

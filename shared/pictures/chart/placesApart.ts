@@ -3,7 +3,7 @@
  * Where there is no room for all at that gap, they stand evenly over what there is.
  * @param wanted - in any order
  */
-export function spread(
+export function placesApart(
   wanted: readonly number[],
   gap: number,
   [low, high]: readonly [low: number, high: number],

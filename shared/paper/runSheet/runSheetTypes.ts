@@ -27,7 +27,7 @@ export type SheetBlock =
   | { readonly kind: 'lines'; readonly lines: readonly string[] }
   | { readonly kind: 'checklist'; readonly name: string; readonly items: readonly string[] }
   /** A picture as data: whoever draws the document draws it too. */
-  | { readonly kind: 'figure'; readonly picture: Picture }
+  | { readonly kind: 'picture'; readonly picture: Picture }
   | {
       readonly kind: 'table';
       readonly headings: readonly string[];
@@ -66,12 +66,4 @@ export interface RunIdentity {
   readonly runId: string;
   /** The day as it should print. */
   readonly date: string;
-}
-
-export function text(words: string, size?: 'key' | 'strong' | 'small'): SheetCell {
-  return size ? { kind: 'text', text: words, size } : { kind: 'text', text: words };
-}
-
-export function write(unit = ''): SheetCell {
-  return { kind: 'write', unit };
 }

@@ -1,8 +1,8 @@
 import type { PlainElement } from '../../elements/plainElement.ts';
 import type { Point } from '../../elements/shape.ts';
 import type { HeatDetail } from '../../plan/uncertainty/heatDetail.ts';
-import type { LegendItem } from '../chart/legend.ts';
-import { mark } from '../chart/mark.ts';
+import { type LegendItem, markSwatch } from './legend.ts';
+import { pointMark } from './pointMark.ts';
 
 type Readings = HeatDetail['readings'];
 
@@ -15,7 +15,7 @@ export function readingMarks(
   at: (reading: Readings[number]) => Point,
 ): readonly PlainElement[] {
   const trials = trialsOf(readings);
-  return readings.map((reading) => mark(at(reading), trials.indexOf(reading.trial)));
+  return readings.map((reading) => pointMark(at(reading), trials.indexOf(reading.trial)));
 }
 
 /** What the marks mean. */
@@ -23,13 +23,13 @@ export function readingLegend(readings: Readings): readonly LegendItem[] {
   const trials = trialsOf(readings);
   const named = trials.slice(0, MOST_NAMED).map(
     (trial, index): LegendItem => ({
-      draw: (x, y) => [mark([x + 12, y], index)],
+      draw: markSwatch(index),
       text: `readings of ${trial}`,
     }),
   );
   const more = trials.length - named.length;
   if (more === 0) return named;
-  return [...named, { draw: (x, y) => [mark([x + 12, y], MOST_NAMED)], text: `and ${more} more` }];
+  return [...named, { draw: markSwatch(MOST_NAMED), text: `and ${more} more` }];
 }
 
 function trialsOf(readings: Readings): readonly string[] {

@@ -4,7 +4,7 @@ interface Placed<Item> {
 }
 
 /**
- * Puts spans that overlap below each other, each into the first lane that is free.
+ * Puts spans that overlap below each other: one after the other, each into the first lane that is free.
  * @param span - where an item begins and ends
  */
 export function barLanes<Item>(
@@ -12,13 +12,12 @@ export function barLanes<Item>(
   span: (item: Item) => readonly [from: number, to: number],
 ): { readonly placed: readonly Placed<Item>[]; readonly lanes: number } {
   const ends: number[] = [];
-  const sorted = items.slice().sort((one, other) => span(one)[0] - span(other)[0]);
-  const placed = sorted.map((item) => {
+  const placed = items.map((item) => {
     const [from, to] = span(item);
     const free = ends.findIndex((end) => end <= from);
     const lane = free < 0 ? ends.length : free;
     ends[lane] = to;
     return { item, lane };
   });
-  return { placed, lanes: Math.max(1, ends.length) };
+  return { placed, lanes: ends.length };
 }

@@ -7,7 +7,7 @@ import { svgFile } from './svgFile.ts';
 const DAY = '2026-12-01';
 
 /** docs/pictures/control-chart.svg and yield-curve.svg: the invented shop's rounds, as the panel draws them. */
-export function qualityPictures(): Readonly<Record<string, string>> {
+export function qualityPictureFiles(): Readonly<Record<string, string>> {
   const { pictures } = qualitySummary(demoBook(), DAY, { points: 'rounds' });
   return {
     'docs/pictures/control-chart.svg': drawn(pictures, 'share-chart'),
