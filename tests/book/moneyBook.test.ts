@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { MONEY_TABLES, readBook } from '../../shared/book/book.ts';
 import { indexCosts } from '../../shared/money/cost/costIndex.ts';
 import { planMoney } from '../../shared/money/planMoney.ts';
+import { filledBook } from '../filledBook.ts';
 import { demoMoneyBook } from '../money/stock/demoMoneyBook.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
@@ -60,9 +61,7 @@ describe('money in the workbook', () => {
   test(
     'units of prices in Shop follow its currency, and so does the cost',
     async () => {
-      book = await openTestBook(addOn.dist);
-      await book.menu('fillDemoShop');
-      await book.host.settled();
+      book = await openTestBook(addOn.dist, await filledBook());
       const units = async () => {
         const shop = await cells('Shop');
         const unitOf = (label: string) => shop.find(([one]) => one === label)?.[2];
@@ -87,9 +86,7 @@ describe('money in the workbook', () => {
   test(
     'an older book gains settings, columns and sheet; what stood there stays and goes on filling itself',
     async () => {
-      book = await openTestBook(addOn.dist);
-      await book.menu('fillDemoShop');
-      await book.host.settled();
+      book = await openTestBook(addOn.dist, await filledBook());
       // The layout before there was money: 15 typed columns, seven computed ones, no Supplies, 43 settings.
       await book.run(`
       book.deleteSheet(book.getSheetByName('Supplies'));

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { plainDates } from '../../../src/platform/plainDates.ts';
 import { formatDate } from '../../../workbench/host/parseDate.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
+import { filledBook } from '../../filledBook.ts';
 
 let remove = () => {};
 let book: TestBook;
@@ -9,8 +10,7 @@ let book: TestBook;
 beforeAll(async () => {
   const built = await buildTestAddOn();
   remove = built.remove;
-  book = await openTestBook(built.dist);
-  await book.menu('fillDemoShop');
+  book = await openTestBook(built.dist, await filledBook());
 }, 120_000);
 
 afterAll(async () => {
