@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { filledBook } from '../../filledBook.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from '../openTestBook.ts';
 
 /** A build or a first set-up on a busy machine [ms]. */
@@ -23,8 +24,7 @@ async function figures() {
 
 describe('the rows of Shop that fill themselves', () => {
   beforeEach(async () => {
-    book = await openTestBook(addOn.dist);
-    await book.menu('setUpWorkbook');
+    book = await openTestBook(addOn.dist, await filledBook('layout'));
   }, PATIENCE);
   afterEach(() => book.host.close());
 

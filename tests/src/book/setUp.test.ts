@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { declaredColumns, ordersFormula } from '../../../shared/book/layout/ordersFormula.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
+import { filledBook } from '../../filledBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =
@@ -54,8 +55,7 @@ async function fresh(): Promise<TestBook> {
 }
 
 async function laidOut(): Promise<TestBook> {
-  await fresh();
-  await book.menu('setUpWorkbook');
+  book = await openTestBook(addOn.dist, await filledBook('layout'));
   return book;
 }
 
