@@ -1,8 +1,8 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { declaredColumns, ordersFormula } from '../../../shared/book/layout/ordersFormula.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
 import { filledBook } from '../../filledBook.ts';
+import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =

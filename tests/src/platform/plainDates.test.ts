@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { plainDates } from '../../../src/platform/plainDates.ts';
 import { formatDate } from '../../../workbench/host/parseDate.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
 import { filledBook } from '../../filledBook.ts';
+import { buildTestAddOn, openTestBook, type TestBook } from '../book/openTestBook.ts';
 
 let remove = () => {};
 let book: TestBook;

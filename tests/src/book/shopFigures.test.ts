@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { filledBook } from '../../filledBook.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from '../openTestBook.ts';
+import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 /** A build or a first set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;

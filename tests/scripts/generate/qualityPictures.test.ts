@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { qualityPictures } from '../../scripts/generate/qualityPictures.ts';
+import { qualityPictures } from '../../../scripts/generate/qualityPictures.ts';
 
 test('the pictures of the control chart and the yield curve stand alone, and come out the same each time', () => {
   const pictures = qualityPictures();

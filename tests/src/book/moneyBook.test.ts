@@ -1,9 +1,9 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { MONEY_TABLES, readBook } from '../../shared/book/book.ts';
-import { indexCosts } from '../../shared/money/cost/costIndex.ts';
-import { planMoney } from '../../shared/money/planMoney.ts';
-import { filledBook } from '../filledBook.ts';
-import { demoMoneyBook } from '../money/stock/demoMoneyBook.ts';
+import { MONEY_TABLES, readBook } from '../../../shared/book/book.ts';
+import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
+import { planMoney } from '../../../shared/money/planMoney.ts';
+import { filledBook } from '../../filledBook.ts';
+import { demoMoneyBook } from '../../money/stock/demoMoneyBook.ts';
 import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
 
 /** A build or a set-up on a busy machine [ms]. */
