@@ -156,7 +156,7 @@ describe('exciseTerms', () => {
   });
 });
 
-describe('exciseWords', () => {
+describe('exciseText', () => {
   test.each([
     [TAXED, 'Excise of 10 % on $90.91: $9.09, inside the price'],
     [ADDED, 'Excise of 10 % on $100.00: $10.00, added to the price'],

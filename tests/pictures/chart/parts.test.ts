@@ -6,10 +6,6 @@ import { hatched } from '../../../shared/pictures/chart/hatched.ts';
 import { linearScale } from '../../../shared/pictures/chart/linearScale.ts';
 import { niceAxis } from '../../../shared/pictures/chart/plotFrame.ts';
 import { spread } from '../../../shared/pictures/chart/spread.ts';
-import { trialResiduals } from '../../../shared/pictures/heatTrial/trialResiduals.ts';
-import { bandText } from '../../../shared/words/bandText.ts';
-import { durationText } from '../../../shared/words/quantityText.ts';
-import { TRIAL } from '../pictureData.ts';
 
 describe('spread', () => {
   test('leaves places that are far enough apart', () => {
@@ -87,44 +83,6 @@ describe('niceAxis', () => {
 test('linearScale: a domain of one value stands in the middle', () => {
   expect(linearScale([3, 3], [0, 100])(3)).toBe(50);
   expect(linearScale([0, 10], [100, 0])(2.5)).toBe(75);
-});
-
-describe('sayBand', () => {
-  const say = (band: Parameters<typeof bandText>[0]) =>
-    bandText(
-      band,
-      (low) => durationText(low, 'down'),
-      (high) => durationText(high, 'up'),
-    );
-
-  test.each([
-    { band: { low: 45, high: 80 }, expected: ' (45 to 80 s)' },
-    { band: { low: 50, high: 120 }, expected: ' (50 s to 2 min)' },
-    { band: { low: 80, high: 155 }, expected: ' (80 s to 2 min 35 s)' },
-    { band: { low: 1140 }, expected: ' (19 min or more)' },
-    { band: { high: 50 }, expected: ' (50 s or less)' },
-    { band: { low: 60, high: 60 }, expected: '' },
-    { band: {}, expected: '' },
-    { band: undefined, expected: '' },
-  ])('$band reads "$expected"', ({ band, expected }) => {
-    expect(say(band)).toBe(expected);
-  });
-});
-
-describe('trialResiduals', () => {
-  test('are reading less curve, straight between its points', () => {
-    const curve = [
-      { seconds: 0, top: 20 },
-      { seconds: 100, top: 40 },
-    ];
-    const readings = [
-      { trial: 'T-1', seconds: 25, top: 27 },
-      { trial: 'T-1', seconds: 0, top: 18 },
-      { trial: 'T-1', seconds: 101, top: 60 },
-    ];
-    const residuals = trialResiduals({ ...TRIAL, curve, readings });
-    expect(residuals.map(({ residual }) => residual)).toEqual([2, -2]);
-  });
 });
 
 test('hatched: every line runs from edge to edge of its strip, and never beyond', () => {

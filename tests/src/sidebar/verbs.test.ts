@@ -52,7 +52,7 @@ async function typeFor(sheet: string, cells: Readonly<Record<string, string>>): 
 }
 
 describe('planSelectedOrder', () => {
-  test('plans the row of the current cell, and the order on show at another pour time', async () => {
+  test('plans the row of the current cell, and the order shown at another pour time', async () => {
     const answer = await book.ask('planSelectedOrder', {}, { range: 'C8' });
     expect(answer).toMatchObject({
       kind: 'ok',
