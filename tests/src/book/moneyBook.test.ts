@@ -1,20 +1,16 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
 import { planMoney } from '../../../shared/money/planMoney.ts';
 import { filledBook } from '../../filledBook.ts';
 import { demoMoneyBook } from '../../money/stock/demoMoneyBook.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 /** A build or a set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const openBook = testBooks();
 let book: TestBook;
 
-beforeAll(async () => {
-  addOn = await buildTestAddOn();
-}, PATIENCE);
-afterAll(() => addOn.remove());
 afterEach(() => book.host.close());
 
 /** A sheet as it shows, heading row first. */
@@ -35,7 +31,7 @@ describe('money in the workbook', () => {
   test(
     'the demo shop shows cost, price and margin of every order as the engine has them',
     async () => {
-      book = await openTestBook(addOn.dist);
+      book = await openBook();
       await book.menu('fillDemoShop');
       await book.host.settled();
       const index = indexCosts(demoMoneyBook());
@@ -60,7 +56,7 @@ describe('money in the workbook', () => {
   test(
     'units of prices in Shop follow its currency, and so does the cost',
     async () => {
-      book = await openTestBook(addOn.dist, await filledBook());
+      book = await openBook(await filledBook());
       const units = async () => {
         const shop = await cells('Shop');
         const unitOf = (label: string) => shop.find(([one]) => one === label)?.[2];
@@ -85,7 +81,7 @@ describe('money in the workbook', () => {
   test(
     'an older book gains settings, columns and sheet; what stood there stays and goes on filling itself',
     async () => {
-      book = await openTestBook(addOn.dist, await filledBook());
+      book = await openBook(await filledBook());
       // The layout before there was money: 15 typed columns, seven computed ones, no Supplies, 43 settings.
       await book.run(`
       book.deleteSheet(book.getSheetByName('Supplies'));

@@ -2,7 +2,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { declaredColumns, ordersFormula } from '../../../shared/book/layout/ordersFormula.ts';
 import { demoRows } from '../../../templates/demoShop/demoShop.ts';
 import { filledBook } from '../../filledBook.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 const IN_PLACE = 'Everything was in place already. Nothing was changed.';
 const CREATED =
@@ -41,21 +41,16 @@ const DUMP = `
       sheet.getDeveloperMetadata().map(function (one) { return [one.getKey(), one.getValue()]; })];
   }));`;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const openBook = testBooks();
 let book: TestBook;
 
-beforeAll(async () => {
-  addOn = await buildTestAddOn();
-}, PATIENCE);
-afterAll(() => addOn.remove());
-
 async function fresh(): Promise<TestBook> {
-  book = await openTestBook(addOn.dist);
+  book = await openBook();
   return book;
 }
 
 async function laidOut(): Promise<TestBook> {
-  book = await openTestBook(addOn.dist, await filledBook('layout'));
+  book = await openBook(await filledBook('layout'));
   return book;
 }
 

@@ -1,17 +1,12 @@
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { filledBook } from '../../filledBook.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 /** A build or a first set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const openBook = testBooks();
 let book: TestBook;
-
-beforeAll(async () => {
-  addOn = await buildTestAddOn();
-}, PATIENCE);
-afterAll(() => addOn.remove());
 
 /** Label, shown value and unit of the rows that fill themselves. */
 async function figures() {
@@ -24,7 +19,7 @@ async function figures() {
 
 describe('the rows of Shop that fill themselves', () => {
   beforeEach(async () => {
-    book = await openTestBook(addOn.dist, await filledBook('layout'));
+    book = await openBook(await filledBook('layout'));
   }, PATIENCE);
   afterEach(() => book.host.close());
 
