@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cavityVolume } from '../../shared/batch/cavityVolume.ts';
 import { type LayerWanted, layerBatch } from '../../shared/batch/layerBatch.ts';
 import { pigmentCover } from '../../shared/batch/pigmentCover.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
 const PLAIN: LayerWanted = Object.freeze({
@@ -75,12 +76,12 @@ describe('layerBatch', () => {
     cavityVolume: fc.double({ min: 1e-6, max: 5e-5, noNaN: true }),
     share: fc.double({ min: 0.05, max: 1, noNaN: true }),
     density: fc.double({ min: 950, max: 1200, noNaN: true }),
-    overpour: fc.double({ min: 0, max: 0.2, noNaN: true }),
-    cupLoss: fc.double({ min: 0, max: 0.01, noNaN: true }),
-    colorCheck: fc.double({ min: 0, max: 0.01, noNaN: true }),
+    overpour: evenReal(0, 0.2),
+    cupLoss: evenReal(0, 0.01),
+    colorCheck: evenReal(0, 0.01),
     cupFill: fc.double({ min: 1e-4, max: 5e-4, noNaN: true }),
-    expansion: fc.double({ min: 0, max: 8e-4, noNaN: true }),
-    temperatureRise: fc.double({ min: 0, max: 160, noNaN: true }),
+    expansion: evenReal(0, 8e-4),
+    temperatureRise: evenReal(0, 160),
   });
 
   /** Layers of so many pieces that most take several cups. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { loadings } from '../../shared/batch/loadings.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
 test('loadings are over the base and judged by their limits', () => {
@@ -46,7 +47,7 @@ test('a loading at its limit is within it, and the total is the sum of its parts
   );
   const additive = fc.record({
     name: fc.constantFrom('a', 'b', 'c'),
-    mass: fc.double({ min: 0, max: 0.1, noNaN: true }),
+    mass: evenReal(0, 0.1),
   });
   fc.assert(
     fc.property(fc.array(additive), (additives) => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { wholeDropBatch } from '../../shared/batch/wholeDropBatch.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
 test('a cup whose doses are whole within the tolerance stays as it is', () => {
@@ -21,7 +22,7 @@ test('every colorant is within the tolerance, and no smaller batch does it', () 
     fc.property(
       fc.array(fc.double({ min: 0.1, max: 20, noNaN: true }), { minLength: 1, maxLength: 4 }),
       fc.double({ min: 0.03, max: 0.3, noNaN: true }),
-      fc.double({ min: 0, max: 0.999, noNaN: true }),
+      evenReal(0, 0.999),
       (doses, tolerance, part) => {
         const { batch, drops, errors } = wholeDropBatch(doses, tolerance);
         for (const error of errors) expect(Math.abs(error)).toBeLessThanOrEqual(tolerance);

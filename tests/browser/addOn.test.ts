@@ -15,7 +15,7 @@ describe('the add-on on the page', { timeout: PATIENCE }, () => {
   let panel: FrameLocator;
 
   beforeAll(async () => {
-    bench = await openWorkbench(FIXTURE, async () => {});
+    bench = await openWorkbench({ dist: FIXTURE });
     page = await bench.window();
     panel = page.frameLocator('#sidebar iframe');
   }, PATIENCE);

@@ -19,7 +19,7 @@ describe('the grid', { timeout: PATIENCE }, () => {
   let page: Page;
 
   beforeAll(async () => {
-    bench = await openWorkbench(FIXTURE, async (host) => {
+    bench = await openWorkbench({ dist: FIXTURE }, async (host) => {
       await host.call('fillBook', [], {
         window: 'test',
         selection: { sheet: 'Sheet1', range: 'A1' },

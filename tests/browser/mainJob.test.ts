@@ -1,32 +1,22 @@
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fillBook } from '../../workbench/server/fillBook.ts';
-import { type OpenWorkbench, openWorkbench, PATIENCE, settled } from './openWorkbench.ts';
+import { type OpenWorkbench, openDemoWorkbench, PATIENCE, settled } from './openWorkbench.ts';
 
 /** Order 1009 and order 1004 share a mold and a pattern; 1009 is not poured yet. */
 const ROW = 'A10';
 const ORDER = '1009';
 
-let dist = '';
 let workbench: OpenWorkbench;
 let page: Page;
 let panel: FrameLocator;
 
 beforeAll(async () => {
-  dist = mkdtempSync(join(tmpdir(), 'poursmith-job-'));
-  cpSync('dist', dist, { recursive: true }); // built before all tests
-  workbench = await openWorkbench(dist, (host) => fillBook(host, 'demo', () => {}));
+  workbench = await openDemoWorkbench();
   page = await workbench.window();
   panel = page.frameLocator('#sidebar iframe');
 }, PATIENCE);
 
-afterAll(async () => {
-  await workbench.close();
-  rmSync(dist, { recursive: true });
-});
+afterAll(() => workbench.close());
 
 /** A cell of *Orders* in the row of the order, by its heading. */
 function cellOf(heading: string): unknown {

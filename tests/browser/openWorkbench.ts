@@ -4,12 +4,13 @@ import {
   type Page,
   chromium as playwright,
 } from 'playwright-core';
-import type { Host } from '../../workbench/host/Host.ts';
+import type { Host, HostOptions } from '../../workbench/host/Host.ts';
 import { openHost } from '../../workbench/host/openHost.ts';
 import type { TestHook } from '../../workbench/page/testHook.ts';
 import { freshPage, PAGE } from '../../workbench/server/freshBuilds.ts';
 import { startServer } from '../../workbench/server/startServer.ts';
 import { chromium } from '../../workbench/sheet/chromium.ts';
+import { filledBook } from '../filledBook.ts';
 
 declare global {
   interface Window {
@@ -33,12 +34,17 @@ export const FIXTURE = 'tests/browser/fixture';
 /** Long enough for a browser start and a first grid on a busy machine [ms]. */
 export const PATIENCE = 120_000;
 
+/** The built add-on with the demo shop. */
+export async function openDemoWorkbench(): Promise<OpenWorkbench> {
+  return openWorkbench({ dist: 'dist', copyOf: await filledBook() });
+}
+
 export async function openWorkbench(
-  dist: string,
-  prepare: (host: Host) => Promise<void>,
+  options: Pick<HostOptions, 'dist' | 'copyOf'>,
+  prepare: (host: Host) => Promise<void> = () => Promise.resolve(),
 ): Promise<OpenWorkbench> {
   await freshPage(() => {});
-  const host = await openHost({ dist, timeZone: 'Etc/UTC' });
+  const host = await openHost({ ...options, timeZone: 'Etc/UTC' });
   await prepare(host);
   await host.settled();
   const server = await startServer({

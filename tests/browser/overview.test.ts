@@ -1,29 +1,20 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fillBook } from '../../workbench/server/fillBook.ts';
-import { type OpenWorkbench, openWorkbench, PATIENCE, select } from './openWorkbench.ts';
+import { type OpenWorkbench, openDemoWorkbench, PATIENCE, select } from './openWorkbench.ts';
 
 /** The week ahead is planned while the page waits. */
 const SLOW = { timeout: 15_000 };
 
-let dist = '';
 let workbench: OpenWorkbench;
 let page: Page;
 
 beforeAll(async () => {
-  dist = mkdtempSync(join(tmpdir(), 'poursmith-overview-'));
-  cpSync('dist', dist, { recursive: true }); // built before all tests
-  workbench = await openWorkbench(dist, (host) => fillBook(host, 'demo', () => {}));
+  workbench = await openDemoWorkbench();
   page = await workbench.window();
 }, PATIENCE);
 
-afterAll(async () => {
-  await workbench.close();
-  rmSync(dist, { recursive: true });
-});
+afterAll(() => workbench.close());
 
 function charts(): Promise<readonly (string | null)[]> {
   return page

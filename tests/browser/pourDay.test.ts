@@ -1,28 +1,18 @@
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { fillBook } from '../../workbench/server/fillBook.ts';
-import { type OpenWorkbench, openWorkbench, PATIENCE, settled, type } from './openWorkbench.ts';
+import { type OpenWorkbench, openDemoWorkbench, PATIENCE, settled, type } from './openWorkbench.ts';
 
-let dist = '';
 let workbench: OpenWorkbench;
 let page: Page;
 let panel: FrameLocator;
 
 beforeAll(async () => {
-  dist = mkdtempSync(join(tmpdir(), 'poursmith-day-'));
-  cpSync('dist', dist, { recursive: true }); // built before all tests
-  workbench = await openWorkbench(dist, (host) => fillBook(host, 'demo', () => {}));
+  workbench = await openDemoWorkbench();
   page = await workbench.window();
   panel = page.frameLocator('#sidebar iframe');
 }, PATIENCE);
 
-afterAll(async () => {
-  await workbench.close();
-  rmSync(dist, { recursive: true });
-});
+afterAll(() => workbench.close());
 
 describe('a pour day in the workbench', { timeout: PATIENCE }, () => {
   test('two orders are planned and their lines stand on the checklist', async () => {

@@ -17,7 +17,7 @@ describe('two windows', { timeout: PATIENCE }, () => {
   let right: Page;
 
   beforeAll(async () => {
-    bench = await openWorkbench(FIXTURE, async (host) => {
+    bench = await openWorkbench({ dist: FIXTURE }, async (host) => {
       await host.call('fillBook', [], {
         window: 'test',
         selection: { sheet: 'Sheet1', range: 'A1' },

@@ -6,6 +6,7 @@ import { MEASURES, type MeasureName } from '../../shared/units/measures.ts';
 import { fromEngine } from '../../shared/units/toEngine.ts';
 import type { CellArgument } from '../../src/functions/cellArgument.ts';
 import { runFunction } from '../../src/functions/runFunction.ts';
+import { evenReal } from '../evenReal.ts';
 
 const HEAT = 'POUR_PREHEAT POUR_PLATEAU POUR_SETTING POUR_COOL POUR_OVEN_FIT POUR_DROP_FIT'.split(
   ' ',
@@ -22,7 +23,7 @@ type Parameter = (typeof NEW)[number]['params'][string];
 function figure(bounds: Bounds, measure: MeasureName | undefined): fc.Arbitrary<number> {
   const { greaterThan = -1e3, atLeast = greaterThan, atMost = 1e4, lessThan = atMost } = bounds;
   const width = lessThan - atLeast;
-  return fc.double({ min: -9, max: 0, noNaN: true }).map((power) => {
+  return evenReal(-9, 0).map((power) => {
     const value = atLeast + width * 10 ** power;
     const shown = measure ? fromEngine(value, MEASURES[measure].metric) : value;
     return bounds.whole ? Math.ceil(shown) : shown;

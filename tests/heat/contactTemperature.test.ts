@@ -5,9 +5,10 @@ import {
   effusivity,
   layerContactTemperature,
 } from '../../shared/heat/contactTemperature.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from './errorText.ts';
 
-const temperatures = fc.double({ min: -20, max: 200, noNaN: true });
+const temperatures = evenReal(-20, 200);
 const effusivities = fc.double({ min: 100, max: 40_000, noNaN: true });
 
 test('skin at 35 °C touches aluminum at 15 °C: 15.9 °C (CENGEL, section 4-3)', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CoolDown, coolToDemold } from '../../shared/heat/coolToDemold.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from './errorText.ts';
 
 const INCH = 0.0254;
@@ -65,7 +66,7 @@ describe('coolToDemold', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.002, max: 0.02, noNaN: true }),
-        fc.double({ min: 0, max: 50, noNaN: true }),
+        evenReal(0, 50),
         fc.double({ min: 45, max: 80, noNaN: true }),
         (castingDepth, hotter, demoldTemperature) => {
           const castingStart = 110 + hotter;

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { layerCooling, layerTemperature, timeToFall } from '../../shared/heat/layerCooling.ts';
 import type { LayerInMold } from '../../shared/heat/layerInMold.ts';
 import { slabSeries } from '../../shared/heat/slabSeries.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from './errorText.ts';
 
 const LAYER = {
@@ -22,7 +23,7 @@ const layers = fc.record({
   startTemperature: fc.double({ min: 145, max: 175, noNaN: true }),
   moldTemperature: fc.double({ min: 20, max: 125, noNaN: true }),
   airTemperature: fc.double({ min: 15, max: 60, noNaN: true }),
-  surfaceCoefficient: fc.double({ min: 0, max: 30, noNaN: true }),
+  surfaceCoefficient: evenReal(0, 30),
   wallCoefficient: fc.double({ min: 300, max: 5000, noNaN: true }),
 });
 

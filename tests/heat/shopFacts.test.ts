@@ -236,7 +236,7 @@ describe('fact 5: nothing needs heating after the last top-off if the mold was h
   ];
 
   /** The joint under the last layer, poured eight minutes after the top read boiling. */
-  function lastSeam(mold: MoldCourse) {
+  function lastJoint(mold: MoldCourse) {
     const joint = solveLayers({ pours, mold }).layers[1]?.joint;
     if (joint === undefined) throw new Error('a layer lies on the second');
     return joint;
@@ -258,8 +258,8 @@ describe('fact 5: nothing needs heating after the last top-off if the mold was h
     'in a $inches in block the last layer bonds as well with the plate off',
     ({ inches }) => {
       const { climb } = onGriddle(inches, 480);
-      const on = lastSeam(climb);
-      const off = lastSeam(switchedOff(climb, inches));
+      const on = lastJoint(climb);
+      const off = lastJoint(switchedOff(climb, inches));
       expect(off.verdict).toBe('bonds');
       // What touches is decided as it lands.
       expect(off.contactTemperature).toBeNear(on.contactTemperature, { absolute: 1e-6 });
@@ -271,7 +271,7 @@ describe('fact 5: nothing needs heating after the last top-off if the mold was h
   );
 
   test('needing it means the mold was too cold: at 60 °C the joint peels as it is poured', () => {
-    const cold = lastSeam(60);
+    const cold = lastJoint(60);
     expect(cold.verdict).toBe('peels');
     expect(cold.contactTemperature).toBeLessThan(DEFAULTS.bondTemperature.low);
   });

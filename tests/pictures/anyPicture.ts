@@ -1,13 +1,11 @@
 import fc from 'fast-check';
 import type { Picture } from '../../shared/pictures/pictureTypes.ts';
+import { evenReal } from '../evenReal.ts';
 import { HOSTILE } from '../paper/hostile.ts';
 
-const temperature = fc.double({ min: -20, max: 400, noNaN: true });
+const temperature = evenReal(-20, 400);
 /** Up to half a day, and as short as a blink. */
-const seconds = fc.oneof(
-  fc.double({ min: 0, max: 43_200, noNaN: true }),
-  fc.double({ min: 0, max: 1e-3, noNaN: true }),
-);
+const seconds = fc.oneof(evenReal(0, 43_200), evenReal(0, 1e-3));
 const system = fc.constantFrom('US' as const, 'metric' as const);
 const name = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 300 }),
@@ -44,7 +42,7 @@ const heatUp = fc.record(
         plateau: temperature,
         plateauBand: temperatureBand,
         firstPour: seconds,
-        onAt: fc.double({ min: -1440, max: 2880, noNaN: true }),
+        onAt: evenReal(-1440, 2880),
       },
       { requiredKeys: ['top', 'boilingPoint', 'setting', 'seconds', 'plateau', 'firstPour'] },
     ),
@@ -87,7 +85,7 @@ const timeline = fc.record({
   layers: fc.array(layer, { minLength: 1, maxLength: 5 }),
 });
 
-const height = fc.double({ min: 0, max: 0.05, noNaN: true });
+const height = evenReal(0, 0.05);
 const profile = fc.record({
   kind: fc.constant('layer-profile' as const),
   system,
@@ -131,7 +129,7 @@ const trial = fc.record(
 );
 
 /** Within the planned fortnight, and absurd. */
-const moment = fc.oneof(fc.double({ min: 0, max: 1_300_000, noNaN: true }), seconds);
+const moment = fc.oneof(evenReal(0, 1_300_000), seconds);
 const ranges = fc
   .tuple(moment, moment)
   .map(([one, other]) => ({ from: Math.min(one, other), to: Math.max(one, other) }));
@@ -145,7 +143,7 @@ const timetable = fc.record(
         ...days
           .sort((one, other) => one - other)
           .map((day) =>
-            fc.tuple(name, fc.double({ min: 0, max: 0.5, noNaN: true })).map(([said, start]) => ({
+            fc.tuple(name, evenReal(0, 0.5)).map(([said, start]) => ({
               name: said,
               from: (day + start) * 86_400,
               to: (day + 2 * start) * 86_400,

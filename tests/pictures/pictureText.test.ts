@@ -4,13 +4,13 @@ import type { TimelineLayer } from '../../shared/pictures/layerTimeline/layerTim
 import { pictureText, pictureTitle } from '../../shared/pictures/pictureText.ts';
 import { HEAT_UP, PROFILE, TIMELINE, TRIAL } from './pictureData.ts';
 
-function layerWords(layer: Omit<TimelineLayer, 'name'>): string {
+function layerText(layer: Omit<TimelineLayer, 'name'>): string {
   return pictureText({ kind: 'layer-timeline', layers: [{ name: '2 vein', ...layer }] });
 }
 
 const RUN = { firstAt: 70, lastAt: 130, passTime: 64, stops: 0 };
 
-describe('pictureWords', () => {
+describe('pictureText', () => {
   test('a heat-up says target, bands, boiling point, first pour and readings', () => {
     expect(pictureText(HEAT_UP)).toBe(
       'With the plate set to 266 °F, the mold top reaches 213 °F in 19 min (13 to 29 min) from switch-on; it settles at 234 °F (221 to 247 °F). ' +
@@ -43,7 +43,7 @@ describe('pictureWords', () => {
 
   test('a layer that has no window says why', () => {
     const none = { kind: 'none', why: 'too cool', because: 'even fresh it is too cool' } as const;
-    expect(layerWords({ run: RUN, openTime: { kind: 'stays open' }, window: none })).toBe(
+    expect(layerText({ run: RUN, openTime: { kind: 'stays open' }, window: none })).toBe(
       '2 vein: poured from 1:10 to 2:10 on the stopwatch; no time to follow, even fresh it is too cool; stays open.',
     );
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chanceOfEnough } from '../../shared/batch/piecesToPour.ts';
 import { exactInterval } from '../../shared/quality/exactInterval.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
 test.each([
@@ -46,7 +47,7 @@ test('exactInterval leaves half of the rest on each side, mirrors, and grows wit
   fc.assert(
     fc.property(
       fc.integer({ min: 1, max: 300 }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
+      evenReal(0, 1),
       fc.double({ min: 0.5, max: 0.98, noNaN: true }),
       (poured, part, confidence) => {
         const good = Math.round(poured * part);

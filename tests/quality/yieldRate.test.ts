@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { yieldRate } from '../../shared/quality/yieldRate.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
 describe('yieldRate', () => {
@@ -44,20 +45,16 @@ describe('yieldRate', () => {
 
   test('holds the rate, mirrors good and bad, and narrows with the record', () => {
     fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: 2000 }),
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        (poured, part) => {
-          const good = Math.round(poured * part);
-          const { rate, low, high } = yieldRate(good, poured, 0.9);
-          const mirror = yieldRate(poured - good, poured, 0.9);
-          expect(low).toBeLessThanOrEqual(rate);
-          expect(high).toBeGreaterThanOrEqual(rate);
-          expect(low).toBeNear(1 - mirror.high, { absolute: 1e-12 });
-          const longer = yieldRate(good * 4, poured * 4, 0.9);
-          expect(longer.high - longer.low).toBeLessThan(high - low);
-        },
-      ),
+      fc.property(fc.integer({ min: 1, max: 2000 }), evenReal(0, 1), (poured, part) => {
+        const good = Math.round(poured * part);
+        const { rate, low, high } = yieldRate(good, poured, 0.9);
+        const mirror = yieldRate(poured - good, poured, 0.9);
+        expect(low).toBeLessThanOrEqual(rate);
+        expect(high).toBeGreaterThanOrEqual(rate);
+        expect(low).toBeNear(1 - mirror.high, { absolute: 1e-12 });
+        const longer = yieldRate(good * 4, poured * 4, 0.9);
+        expect(longer.high - longer.low).toBeLessThan(high - low);
+      }),
     );
   });
 

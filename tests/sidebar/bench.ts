@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { type Browser, chromium as driver, type Page } from 'playwright-core';
 import { afterAll, beforeAll, onTestFinished } from 'vitest';
 import { chromium } from '../../workbench/sheet/chromium.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../src/openVerbs.ts';
+import { type DemoBook, openDemoBook } from '../src/openDemoBook.ts';
 import { openPage, type PageOptions } from './openPage.ts';
 
 /** How a page's calls reach whatever stands behind it. */
@@ -55,16 +55,14 @@ export function bench({
   readonly range?: string;
   readonly now?: () => Date;
 } = {}): Bench {
-  let opened: { readonly dist: string; readonly book: DemoBook; readonly browser: Browser };
-  const { dist, remove } = copyAddOn();
+  let opened: { readonly book: DemoBook; readonly browser: Browser };
   beforeAll(async () => {
-    const book = await openDemoBook(dist, 'America/Denver', now);
-    opened = { dist, book, browser: await driver.launch(await chromium()) };
+    const book = await openDemoBook(now ? { now } : {});
+    opened = { book, browser: await driver.launch(await chromium()) };
   }, 180_000);
   afterAll(async () => {
     await opened.browser.close();
     await opened.book.host.close();
-    remove();
   });
   const book: DemoBook = {
     get host() {
@@ -86,7 +84,7 @@ export function bench({
     onTestFinished(() => page.close());
     return page;
   };
-  const builtPage = (file: string) => readFileSync(join(dist, file), 'utf8');
+  const builtPage = (file: string) => readFileSync(join('dist', file), 'utf8');
   return {
     book,
     openPanel: async (options = {}) => {

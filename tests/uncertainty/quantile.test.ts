@@ -2,16 +2,17 @@ import fc from 'fast-check';
 import jstat from 'jstat';
 import { expect, test } from 'vitest';
 import { quantile } from '../../shared/uncertainty/quantile.ts';
+import { evenReal } from '../evenReal.ts';
 import { errorText } from '../heat/errorText.ts';
 
-const answers = fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), {
+const answers = fc.array(evenReal(-1e4, 1e4), {
   minLength: 2,
   maxLength: 60,
 });
 
 test('quantile agrees with an outside library (JSTAT, both parameters 1/2)', () => {
   fc.assert(
-    fc.property(answers, fc.double({ min: 0, max: 1, noNaN: true }), (values, share) => {
+    fc.property(answers, evenReal(0, 1), (values, share) => {
       const [outside = Number.NaN] = jstat.jStat.quantiles(values, [share], 0.5, 0.5);
       // Rounding of an interpolation among values up to 1e4.
       expect(quantile(values, share)).toBeNear(outside, { absolute: 1e-8 });
@@ -37,7 +38,7 @@ test('quantile of open-ended answers is open only where they are', () => {
 
 test('quantile does not depend on the order and leaves the answers as they are', () => {
   fc.assert(
-    fc.property(answers, fc.double({ min: 0, max: 1, noNaN: true }), (values, share) => {
+    fc.property(answers, evenReal(0, 1), (values, share) => {
       const frozen = Object.freeze([...values]);
       expect(quantile(frozen, share)).toBe(quantile([...values].reverse(), share));
     }),

@@ -26,7 +26,7 @@ const LOCALES = {
   ZAR: 'af-ZA',
 } as const;
 
-describe('sayMoney', () => {
+describe('moneyText', () => {
   test.each([
     [1250, 'USD', '$12.50'],
     [123_456_789, 'USD', '$1,234,567.89'],

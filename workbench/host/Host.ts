@@ -184,6 +184,8 @@ export interface HostOptions {
   readonly dist: string;
   /** The .xlsx to open and keep; created when absent. Omit for a workbook kept in memory only. */
   readonly book?: string;
+  /** The .xlsx that a workbook kept in memory only starts as a copy of; it is not written. */
+  readonly copyOf?: string;
   readonly timeZone?: string;
   /** The instant the platform's clock shows, for repeatable tests; the real clock when absent. */
   readonly now?: () => Date;

@@ -3,7 +3,7 @@ import { cellContent, cellText, isDateMark, typedCell } from './cellContent.ts';
 import type { FunctionCalls } from './functionCalls.ts';
 import type { Host } from './Host.ts';
 import type { HostState } from './hostState.ts';
-import { typedInLocale } from './localeFormula.ts';
+import { typedInLocale } from './locale/formulaFromScript.ts';
 import { OPERATION_IDS } from './operationIds.ts';
 import { parseA1 } from './parseA1.ts';
 import { firstBroken } from './platform/checkValidation.ts';

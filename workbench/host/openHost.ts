@@ -25,7 +25,8 @@ export async function openHost(options: HostOptions): Promise<Host> {
   const zone = options.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
   const unit = nextUnit();
   const file = options.book === undefined ? undefined : bookFile(options.book);
-  const stored = await file?.read(unit);
+  const start = options.copyOf === undefined ? file : bookFile(options.copyOf);
+  const stored = await start?.read(unit);
   // Calculation starts after the platform below exists.
   const functions = functionCalls(addOn, () => calculating, options.now);
   const made = sheetFunctions(addOn.sheetFunctions, zone, functions.run);

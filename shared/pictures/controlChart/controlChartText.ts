@@ -1,6 +1,11 @@
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { countText } from '../../words/quantityText.ts';
-import { chartValueText } from './controlLegend.ts';
+import { countText, quantityText, shareText } from '../../words/quantityText.ts';
+
+/** A value of the chart in words: `12 %`, `0.315 oz`. */
+export function chartValueText(value: number, { kind, system }: ControlChart): string {
+  if (kind === 'share-chart') return shareText(Number(value.toPrecision(3)));
+  return quantityText(value, 'baseMass', system, system === 'US' ? 3 : 2);
+}
 
 /** The control chart in words, from the same numbers. */
 export function controlChartText(chart: ControlChart): string {

@@ -1,14 +1,8 @@
 import { GRAY } from '../../elements/shape.ts';
 import type { ControlChart } from '../../outcomes/quality/controlChart.ts';
-import { quantityText, shareText } from '../../words/quantityText.ts';
 import { type LegendItem, lineSwatch } from '../chart/legend.ts';
+import { chartValueText } from './controlChartText.ts';
 import { signalMark } from './signalLanes.ts';
-
-/** A value of the chart in words: `12 %`, `0.315 oz`. */
-export function chartValueText(value: number, { kind, system }: ControlChart): string {
-  if (kind === 'share-chart') return shareText(Number(value.toPrecision(3)));
-  return quantityText(value, 'baseMass', system, system === 'US' ? 3 : 2);
-}
 
 /** How a limit is drawn. */
 export const LIMIT = { stroke: GRAY.text, 'stroke-dasharray': '6 3', 'stroke-width': 1.2 };

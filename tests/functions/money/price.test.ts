@@ -5,6 +5,7 @@ import { POUR_EXCISE } from '../../../shared/functions/money/POUR_EXCISE.ts';
 import { POUR_MARGIN } from '../../../shared/functions/money/POUR_MARGIN.ts';
 import { POUR_PRICE } from '../../../shared/functions/money/POUR_PRICE.ts';
 import { runFunction } from '../../../src/functions/runFunction.ts';
+import { evenReal } from '../../evenReal.ts';
 
 describe('POUR_PRICE', () => {
   test.each([
@@ -42,8 +43,8 @@ describe('POUR_PRICE', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.01, max: 1000, noNaN: true }),
-        fc.double({ min: 0, max: 0.95, noNaN: true }),
-        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        evenReal(0, 0.95),
+        evenReal(0, 0.3),
         (cost, margin, tax) => {
           const args = [cost, margin, 'margin', 0.05, tax];
           const [row = []] = runFunction(POUR_PRICE, args) as number[][]; // three results: a row

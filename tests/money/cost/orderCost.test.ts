@@ -7,6 +7,7 @@ import type { CostLine } from '../../../shared/money/cost/costLine.ts';
 import { orderCost } from '../../../shared/money/cost/orderCost.ts';
 import { planMoney } from '../../../shared/money/planMoney.ts';
 import { usesOf } from '../../../shared/money/stock/usesOf.ts';
+import { evenReal } from '../../evenReal.ts';
 import { demoMoneyBook } from '../stock/demoMoneyBook.ts';
 import { costs, PRICED, roundPlan } from './costBook.ts';
 
@@ -67,11 +68,11 @@ describe('orderCost', () => {
   test('every line is its amount times its rate, and the total their sum, in every currency', () => {
     const settings = fc.record({
       currency: fc.constantFrom(...CURRENCY_CODES),
-      laborRate: fc.double({ min: 0, max: 1e5, noNaN: true }),
-      energyPrice: fc.double({ min: 0, max: 100, noNaN: true }),
-      moldWear: fc.double({ min: 0, max: 100, noNaN: true }),
-      overheadShare: fc.double({ min: 0, max: 3, noNaN: true }),
-      colorMatchTime: fc.double({ min: 0, max: 1e5, noNaN: true }),
+      laborRate: evenReal(0, 1e5),
+      energyPrice: evenReal(0, 100),
+      moldWear: evenReal(0, 100),
+      overheadShare: evenReal(0, 3),
+      colorMatchTime: evenReal(0, 1e5),
     });
     const plan = roundPlan();
     fc.assert(

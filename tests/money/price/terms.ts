@@ -3,6 +3,7 @@ import { CURRENCY_CODES } from '../../../shared/book/currencies.ts';
 import { EXCISE_IN, EXCISE_STATUSES } from '../../../shared/book/settings/exciseChoices.ts';
 import { plainTerms } from '../../../shared/money/price/plainTerms.ts';
 import type { PriceTerms } from '../../../shared/money/price/price.ts';
+import { evenReal } from '../../evenReal.ts';
 
 /** Terms at a margin of 45 % in steps of 5 cents, with nothing else on them. */
 export const PLAIN = plainTerms({
@@ -19,8 +20,8 @@ export const TAXED = {
   status: 'taxable',
 } as const;
 
-const share = fc.double({ min: 0, max: 1, noNaN: true });
-const amount = fc.double({ min: 0, max: 1000, noNaN: true });
+const share = evenReal(0, 1);
+const amount = evenReal(0, 1000);
 
 /** Any terms a shop may have. */
 export const anyTerms: fc.Arbitrary<PriceTerms> = fc.record({
@@ -28,7 +29,7 @@ export const anyTerms: fc.Arbitrary<PriceTerms> = fc.record({
   aim: fc.oneof(
     fc.record({
       by: fc.constant('margin' as const),
-      margin: fc.double({ min: 0, max: 0.99, noNaN: true }),
+      margin: evenReal(0, 0.99),
     }),
     fc.record({ by: fc.constant('markup' as const), markup: amount }),
     fc.record({ by: fc.constant('price' as const), perPiece: fc.integer({ min: 0, max: 10_000 }) }),

@@ -179,7 +179,7 @@ describe('the demo shop', () => {
   });
 });
 
-describe('stockOnShow', () => {
+describe('stockSummary', () => {
   test('lists runs of which nothing was taken out yet, the last first, and not every problem of a broken sheet', () => {
     const book = demoMoneyBook();
     expect(stockSummary(book).unposted).toEqual([]);

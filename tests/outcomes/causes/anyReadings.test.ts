@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { indexBook } from '../../../shared/book/bookIndex.ts';
 import { DEFECT_KEYS } from '../../../shared/book/tables/pourLog.ts';
 import { roundCauses } from '../../../shared/outcomes/causes/roundCauses.ts';
+import { evenReal } from '../../evenReal.ts';
 import { DEMO } from '../demoRound.ts';
 
 /** Readings as far apart as the log's form lets them be, or blank; every order of the invented shop. */
@@ -17,7 +18,7 @@ const anyRow = fc
         maxLength: 5,
       },
     ),
-    gaps: fc.array(fc.option(fc.double({ min: 0, max: 43200, noNaN: true }), { nil: undefined }), {
+    gaps: fc.array(fc.option(evenReal(0, 43200), { nil: undefined }), {
       minLength: 4,
       maxLength: 4,
     }),

@@ -79,7 +79,7 @@ describe('causeCells', () => {
   });
 });
 
-describe('causesOnShow', () => {
+describe('causesSummary', () => {
   test('shows the last bad round and lists the bad ones, the last first', () => {
     const shown = causesSummary(logOf(COLD, GOOD, round({ round: 3, tear23: 'peels clean' })));
     expect(shown?.rounds.map(({ label }) => label)).toEqual(['R-1 round 3', 'R-1 round 1']);

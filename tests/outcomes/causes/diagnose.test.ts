@@ -4,6 +4,7 @@ import { DEFECT_KEYS } from '../../../shared/book/tables/pourLog.ts';
 import { CAUSE_RULES, diagnose, heatRecord } from '../../../shared/outcomes/causes/diagnose.ts';
 import { OTHER_CHECKS } from '../../../shared/outcomes/causes/otherChecks.ts';
 import type { Defect, RunFigures } from '../../../shared/outcomes/causes/runFigures.ts';
+import { evenReal } from '../../evenReal.ts';
 import { SOURCES } from '../../sources.ts';
 import { CLEAN_JOINT, CLEAN_LAYERS, CLEAN_RUN, COLD_JOINT } from './cleanRun.ts';
 
@@ -174,7 +175,7 @@ const inside = fc
     contact: fc.double({ min: 119.1, max: 140, noNaN: true }),
     gap: fc.double({ min: 30, max: 600, noNaN: true }),
     open: fc.double({ min: 30, max: 400, noNaN: true }),
-    heatShare: fc.double({ min: 0, max: 1, noNaN: true }),
+    heatShare: evenReal(0, 1),
   })
   .map(({ moldTop, pour, contact, gap, open, heatShare }) =>
     run({

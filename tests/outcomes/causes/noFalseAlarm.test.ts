@@ -5,6 +5,7 @@ import { DEFECT_KEYS } from '../../../shared/book/tables/pourLog.ts';
 import { diagnoseRow } from '../../../shared/outcomes/causes/diagnoseRow.ts';
 import { planOrder } from '../../../shared/plan/planOrder.ts';
 import type { OrderPlan } from '../../../shared/plan/planTypes.ts';
+import { evenReal } from '../../evenReal.ts';
 import { DEMO } from '../demoRound.ts';
 
 /** Orders in open molds: two and three layers, three molds, two plates. */
@@ -19,7 +20,7 @@ const PLANS = ['1002', '1003', '1006', '1007', '1010'].map((order) => {
 const LONGEST = 120;
 
 /** Where within what is allowed a reading lies, 0 to 1. */
-const place = fc.double({ min: 0, max: 1, noNaN: true });
+const place = evenReal(0, 1);
 
 function gapOf({ layers }: Pick<OrderPlan, 'layers'>, above: number, share: number): number {
   const window = layers[above]?.window;

@@ -5,6 +5,7 @@ import type { PlainElement } from '../../../shared/elements/plainElement.ts';
 import { drawPicture } from '../../../shared/pictures/drawPicture.ts';
 import { pictureText } from '../../../shared/pictures/pictureText.ts';
 import type { BondPictured } from '../../../shared/trials/trialPictureTypes.ts';
+import { evenReal } from '../../evenReal.ts';
 
 const BOND: BondPictured = Object.freeze({
   kind: 'bond',
@@ -35,10 +36,7 @@ const anyBond: fc.Arbitrary<BondPictured> = fc
       { minLength: 1, maxLength: 40 },
     ),
     value: temperature,
-    spans: fc.tuple(
-      fc.double({ min: 0, max: 8, noNaN: true }),
-      fc.double({ min: 0, max: 8, noNaN: true }),
-    ),
+    spans: fc.tuple(evenReal(0, 8), evenReal(0, 8)),
     slope: fc.double({ min: 0.01, max: 20, noNaN: true }),
     isFitted: fc.boolean(),
   })

@@ -38,7 +38,7 @@ describe('timetable', () => {
     // Pixels are rounded to a tenth.
     expect(numberOf(pour, 'width')).toBeNear(perHour / 2, { absolute: 0.11 });
     expect(numberOf(pack, 'width')).toBeNear(perHour * 2, { absolute: 0.2 });
-    // From 10 in the morning it is seven hours to the end of the day, then one of the next, with the seam between.
+    // From 10 in the morning it is seven hours to the end of the day, then one of the next, with the space between the days.
     const apart = numberOf(pack, 'x') - numberOf(pour, 'x');
     expect(apart).toBeNear(8 * perHour + 8, { absolute: 1 });
   });

@@ -186,7 +186,7 @@ describe('joints that give no figure', () => {
   });
 });
 
-test('bondWords says value, limits and what weakens them, in the shop’s units', () => {
+test('bondTexts says value, limits and what weakens them, in the shop’s units', () => {
   const apart = [
     ...joints('peels clean', 106, 108, 111),
     ...joints('tears through', 119, 121, 124),

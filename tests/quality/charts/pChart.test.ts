@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type PChart, pChart, type Sample } from '../../../shared/quality/charts/pChart.ts';
+import { evenReal } from '../../evenReal.ts';
 import { errorText } from '../../heat/errorText.ts';
 
 /** NISTHANDBOOK, section 6.3.3.2: defective chips on 30 wafers of 50, in order. */
@@ -17,7 +18,7 @@ const LOTS: readonly Sample[] = [
 
 const samples = fc.array(
   fc
-    .tuple(fc.integer({ min: 1, max: 60 }), fc.double({ min: 0, max: 1, noNaN: true }))
+    .tuple(fc.integer({ min: 1, max: 60 }), evenReal(0, 1))
     .map(([poured, share]): Sample => ({ poured, bad: Math.round(poured * share) })),
   { minLength: 2, maxLength: 40 },
 );

@@ -1,30 +1,27 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 const PATIENCE = 120_000;
 const FROM = { window: 'a', selection: { sheet: 'Orders', range: 'A2' } };
 const SHEETS = ['Shop', 'Orders', 'Molds', 'Materials', 'Plates'];
 const EVERY_CELL = `JSON.stringify(${JSON.stringify(SHEETS)}.map((name) => book.getSheetByName(name).getDataRange().getValues()))`;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const open = testBooks();
 let usual: unknown;
 
 beforeAll(async () => {
-  addOn = await buildTestAddOn();
-  const book = await openTestBook(addOn.dist);
+  const book = await open();
   await book.menu('fillDemoShop');
   await book.host.settled();
   usual = await book.run(`return ${EVERY_CELL};`);
   await book.host.close();
 }, PATIENCE);
 
-afterAll(() => addOn.remove());
-
 describe.each(['de_DE', 'pt_BR'])('a workbook of %s', (locale) => {
   let book: TestBook;
 
   beforeAll(async () => {
-    book = await openTestBook(addOn.dist, locale);
+    book = await open({ locale });
     await book.menu('fillDemoShop');
     await book.host.settled();
   }, PATIENCE);

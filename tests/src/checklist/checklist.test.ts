@@ -1,29 +1,12 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { describe, expect, test } from 'vitest';
+import { openBench } from '../openBench.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
 /** A Tuesday in Denver, seven in the morning. */
 let clock = new Date('2026-12-01T14:00:00Z');
 /** What the platform tells of who ticks. */
 let email = () => '';
 
-/** One book for all tests, in their order: opening and filling one takes seconds. */
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(
-    dist,
-    'America/Denver',
-    () => clock,
-    () => email(),
-  );
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openBench({ now: () => clock, email: () => email() });
 
 const ASKED = { orders: '1009', firstDay: '2026-12-01', days: '5' };
 

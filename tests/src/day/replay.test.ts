@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { ReplanAnswer } from '../../../shared/commands/dayCommands.ts';
 import type { DayEntry } from '../../../shared/day/planning/dayTimetable.ts';
 import { dayOrders } from '../../../shared/day/shop/dayOrders.ts';
@@ -6,24 +6,13 @@ import { dayShop } from '../../../shared/day/shop/dayShop.ts';
 import { demoBook } from '../../../templates/demoShop/demoBook.ts';
 import { brokenDay } from '../../day/planning/brokenDay.ts';
 import { HOUR } from '../../day/planning/demoDay.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { openBench } from '../openBench.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
 /** Tuesday in Denver, seven in the morning. */
 const MIDNIGHT = Date.parse('2026-12-01T07:00:00Z');
 let clock = new Date(MIDNIGHT + 7 * HOUR * 1000);
 
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist, 'America/Denver', () => clock);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openBench({ now: () => clock });
 
 /** A name that takes more than a byte a letter */
 const NAME = 'Zoë 渔';

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { headingOf } from '../../../shared/book/reading/headingOf.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
@@ -8,25 +8,17 @@ import type {
   MonthClosed,
 } from '../../../shared/commands/booksCommands.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { openBench } from '../openBench.ts';
+import type { DemoBook } from '../openDemoBook.ts';
 
-let remove = () => {};
-let dist = '';
 let book: DemoBook;
 
-/** The built add-on; the clock of its books stands on 2026-12-01. */
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-}, 120_000);
-
-afterAll(() => remove());
-
-/** One book for the tests of a part, in their order: opening and filling one takes seconds. */
+/** One book for the tests of a part, in their order; its clock stands on 2026-12-01. */
 function useBook(): void {
-  beforeAll(async () => {
-    book = await openDemoBook(dist);
-  }, 120_000);
-  afterAll(() => book.host.close());
+  const opened = openBench();
+  beforeAll(() => {
+    book = opened;
+  });
 }
 
 const LAST = columnLetters(Object.keys(TABLES.orders.columns).length);

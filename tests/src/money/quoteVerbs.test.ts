@@ -1,26 +1,14 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { ORDERS } from '../../../shared/book/tables/orders.ts';
 import { QUOTES } from '../../../shared/book/tables/quotes.ts';
 import type { AnswerOf, PayloadOf } from '../../../shared/commands/commandTypes.ts';
 import type { QuoteValues } from '../../../shared/money/quote/quoteFieldTypes.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { openBench } from '../openBench.ts';
 
-let remove = () => {};
-let book: DemoBook;
-
-/** One book for all, on 2026-12-01; each test says what it adds to it. Orders end in row 13 with order 1012, which is asked for. */
-beforeAll(async () => {
-  const built = copyAddOn();
-  remove = built.remove;
-  book = await openDemoBook(built.dist);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+/** On 2026-12-01. Orders end in row 13 with order 1012, which is asked for. */
+const book = openBench();
 
 const ASKED: QuoteValues = Object.freeze({
   customer: 'Customer 150',

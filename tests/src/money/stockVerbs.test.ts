@@ -1,23 +1,12 @@
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
+import { openHost } from '../../../workbench/host/openHost.ts';
+import { fillBook } from '../../../workbench/server/fillBook.ts';
 import { HOSTILE } from '../../paper/hostile.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { openBench } from '../openBench.ts';
 
-let dist = '';
-let remove = () => {};
-let book: DemoBook;
-
-/** One book for all: opening and filling one takes seconds. Each test says what it adds to it. */
-beforeAll(async () => {
-  ({ dist, remove } = copyAddOn());
-  book = await openDemoBook(dist);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openBench();
 
 const { sheet, columns } = TABLES.stockMoves;
 const LAST = columnLetters(Object.keys(columns).length);
@@ -256,12 +245,13 @@ describe('readStock and the purchase list', () => {
 });
 
 test('days in cells are those of a workbook east of Greenwich too', async () => {
-  const east = await openDemoBook(dist, 'Europe/Berlin');
-  onTestFinished(() => east.host.close());
+  const east = await openHost({ dist: 'dist', timeZone: 'Europe/Berlin' });
+  onTestFinished(() => east.close());
+  await fillBook(east, 'demo', () => {});
   const formula = '=POUR_LOTS("pm-2611", \'Stock moves\'!A1:K, Materials!A1:Q)';
-  east.host.type('Sheet1', 'A1', formula);
-  await east.host.settled();
-  expect(east.host.values('Sheet1', 'H2')).toEqual([['2026-11-09']]);
+  east.type('Sheet1', 'A1', formula);
+  await east.settled();
+  expect(east.values('Sheet1', 'H2')).toEqual([['2026-11-09']]);
 }, 60_000);
 
 describe('the stock functions in cells', () => {

@@ -1,22 +1,16 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { plainDates } from '../../../src/platform/plainDates.ts';
 import { formatDate } from '../../../workbench/host/parseDate.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from '../../book/openTestBook.ts';
+import { filledBook } from '../../filledBook.ts';
+import { type TestBook, testBooks } from '../book/openTestBook.ts';
 
-let remove = () => {};
+const openBook = testBooks();
 let book: TestBook;
 
 beforeAll(async () => {
-  const built = await buildTestAddOn();
-  remove = built.remove;
-  book = await openTestBook(built.dist);
-  await book.menu('fillDemoShop');
+  book = await openBook({ copyOf: await filledBook() });
 }, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+afterAll(() => book.host.close());
 
 test('a first pour that was pasted as a time is a clock time in the plan, and in the columns', async () => {
   await book.run(`

@@ -53,10 +53,13 @@ function shop(rounds: readonly Values[], settings: Readonly<Record<string, numbe
   ]);
   const context = createContext(platformOf(cells));
   runInContext(code, context);
-  return async <V extends CommandName>(verb: V, payload: unknown): Promise<AnswerOf<V>> => {
+  return async <Name extends CommandName>(
+    name: Name,
+    payload: unknown,
+  ): Promise<AnswerOf<Name>> => {
     const text = JSON.stringify(payload);
-    const answer: unknown = runInContext(`JSON.stringify(${verb}(${text}))`, context);
-    return JSON.parse(String(answer)) as AnswerOf<V>; // the verb's own answer, as it left the add-on
+    const answer: unknown = runInContext(`JSON.stringify(${name}(${text}))`, context);
+    return JSON.parse(String(answer)) as AnswerOf<Name>; // the command's own answer, as it left the add-on
   };
 }
 

@@ -1,20 +1,7 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { describe, expect, test } from 'vitest';
+import { openBench } from '../openBench.ts';
 
-let remove = () => {};
-let book: DemoBook;
-
-/** The built add-on in one workbook for all: opening and filling it takes seconds. */
-beforeAll(async () => {
-  const built = copyAddOn();
-  remove = built.remove;
-  book = await openDemoBook(built.dist);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openBench();
 
 const WHOLE = 'A:M';
 

@@ -1,22 +1,9 @@
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { columnLetters } from '../../../shared/book/layout/ordersFormula.ts';
 import { TABLES } from '../../../shared/book/tables.ts';
-import { copyAddOn, type DemoBook, openDemoBook } from '../openVerbs.ts';
+import { openBench } from '../openBench.ts';
 
-let remove = () => {};
-let book: DemoBook;
-
-/** One book for all: opening and filling one takes seconds. Each test says what it adds to it. */
-beforeAll(async () => {
-  const built = copyAddOn();
-  remove = built.remove;
-  book = await openDemoBook(built.dist);
-}, 120_000);
-
-afterAll(async () => {
-  await book.host.close();
-  remove();
-});
+const book = openBench();
 
 /** The pour log of the demo shop ends in row 61; order 1007 wants 60 good pieces of two layers. */
 const ENTRY = {
@@ -65,7 +52,7 @@ async function typeFor(sheet: string, cells: Readonly<Record<string, string>>): 
 }
 
 describe('planSelectedOrder', () => {
-  test('plans the row of the current cell, and the order on show at another pour time', async () => {
+  test('plans the row of the current cell, and the order shown at another pour time', async () => {
     const answer = await book.ask('planSelectedOrder', {}, { range: 'C8' });
     expect(answer).toMatchObject({
       kind: 'ok',

@@ -5,7 +5,7 @@ import {
 } from '../../../shared/trials/contact/contactRemarkText.ts';
 import { figureAdviceText } from '../../../shared/trials/figureAdviceText.ts';
 
-describe('contactRemarkWords', () => {
+describe('contactRemarkText', () => {
   test.each([
     {
       remark: { kind: 'contact and loss told apart', correlation: 0.8 },

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { Workbook } from '@cj-tech-master/excelts';
 import { describe, expect, test } from 'vitest';
@@ -124,6 +124,23 @@ describe('a workbook in a file', () => {
     const size = statSync(book).size;
     await host.save();
     expect(statSync(book).size).toBe(size);
+  });
+
+  test('that a workbook in memory starts as a copy of is not written', async () => {
+    const place = folder();
+    const book = join(place, 'book.xlsx');
+    const first = await openFixture({ book });
+    await first.value(BUILD);
+    const seen = await first.value(LOOK);
+    await first.host.close();
+    const bytes = readFileSync(book);
+    const copy = await openFixture({ copyOf: book });
+    expect(await copy.value(LOOK)).toEqual(seen);
+    copy.host.type('Order list', 'A2', 'changed');
+    await copy.host.save();
+    await copy.host.close();
+    expect(readFileSync(book).equals(bytes)).toBe(true);
+    expect(readdirSync(place)).toEqual(['book.xlsx']);
   });
 
   test('made by another program opens with its values and formulas', async () => {

@@ -1,31 +1,23 @@
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { type Browser, chromium as playwright } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
-import { fillBook } from '../../../workbench/server/fillBook.ts';
 import { chromium } from '../../../workbench/sheet/chromium.ts';
 import { makeQuotePage } from '../../../workbench/sheet/makeQuotePage.ts';
+import { filledBook } from '../../filledBook.ts';
 
 const PATIENCE = 120_000;
-let dist = '';
 let host: Host;
 let browser: Browser;
 
 beforeAll(async () => {
-  dist = mkdtempSync(join(tmpdir(), 'poursmith-quote-'));
-  cpSync('dist', dist, { recursive: true }); // built before all tests
-  host = await openHost({ dist, timeZone: 'Etc/UTC' });
-  await fillBook(host, 'demo', () => {});
+  host = await openHost({ dist: 'dist', timeZone: 'Etc/UTC', copyOf: await filledBook() });
   browser = await playwright.launch(await chromium());
 }, PATIENCE);
 
 afterAll(async () => {
   await browser.close();
   await host.close();
-  rmSync(dist, { recursive: true });
 });
 
 /** Types a setting of the sheet Shop. */
@@ -43,7 +35,7 @@ test(
     set('Excise is', 'added to the price');
     host.type('Orders', 'Q13', '0.05');
     await host.settled();
-    const { quote, html } = await makeQuotePage(host, '1012', dist);
+    const { quote, html } = await makeQuotePage(host, '1012', 'dist');
     expect(html).not.toMatch(/<script/);
     const page = await browser.newPage();
     await page.setContent(html);
@@ -68,13 +60,13 @@ test(
 );
 
 test('an order that has a quote is not quoted again', async () => {
-  const first = await makeQuotePage(host, '1012', dist);
-  const again = await makeQuotePage(host, '1012', dist);
+  const first = await makeQuotePage(host, '1012', 'dist');
+  const again = await makeQuotePage(host, '1012', 'dist');
   expect(again).toEqual(first);
 });
 
 test('an order that cannot be quoted is refused in the words of the add-on', async () => {
-  await expect(makeQuotePage(host, '1011', dist)).rejects.toThrow(
+  await expect(makeQuotePage(host, '1011', 'dist')).rejects.toThrow(
     'Order 1011 is canceled: set its status to asked to quote it.',
   );
 });

@@ -6,9 +6,9 @@ import { type Browser, chromium as playwright } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Host } from '../../../workbench/host/Host.ts';
 import { openHost } from '../../../workbench/host/openHost.ts';
-import { fillBook } from '../../../workbench/server/fillBook.ts';
 import { chromium } from '../../../workbench/sheet/chromium.ts';
 import { makeRunSheetPage, type RunSheetPage } from '../../../workbench/sheet/makeRunSheetPage.ts';
+import { filledBook } from '../../filledBook.ts';
 
 const PATIENCE = 120_000;
 const require = createRequire(import.meta.url);
@@ -19,8 +19,7 @@ let plain: RunSheetPage;
 let pictured: RunSheetPage;
 
 beforeAll(async () => {
-  host = await openHost({ dist: 'dist', timeZone: 'Etc/UTC' });
-  await fillBook(host, 'demo', () => {});
+  host = await openHost({ dist: 'dist', timeZone: 'Etc/UTC', copyOf: await filledBook() });
   plain = await makeRunSheetPage(host, '1006', 'dist');
   pictured = await makeRunSheetPage(host, '1006', 'dist', { pictures: true });
 }, PATIENCE);

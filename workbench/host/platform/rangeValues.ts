@@ -1,6 +1,6 @@
 import type { ICellData } from '@univerjs/core';
 import { type CellContent, cellContent, cellText, storedCell, typedCell } from '../cellContent.ts';
-import { formulaForScript, formulaFromScript } from '../localeFormula.ts';
+import { formulaForScript, formulaFromScript } from '../locale/formulaFromScript.ts';
 import { cellAt, patternAt } from '../sheetNamed.ts';
 import { SELF } from '../standIn/protocolTypes.ts';
 import {

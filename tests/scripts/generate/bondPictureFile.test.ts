@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { bondPictureFile } from '../../scripts/generate/bondPictureFile.ts';
-import { CAUSE_RULES } from '../../shared/outcomes/causes/diagnose.ts';
+import { bondPictureFile } from '../../../scripts/generate/bondPictureFile.ts';
+import { CAUSE_RULES } from '../../../shared/outcomes/causes/diagnose.ts';
 
 test('the picture of the bond fit stands alone, and comes out the same each time', () => {
   const pictures = bondPictureFile();

@@ -4,7 +4,7 @@ import {
   formulaFromScript,
   hasDecimalComma,
   typedInLocale,
-} from '../../../workbench/host/localeFormula.ts';
+} from '../../../../workbench/host/locale/formulaFromScript.ts';
 
 describe('a locale with a decimal comma', () => {
   test.each(['de_DE', 'fr_FR', 'es_ES', 'it_IT', 'nl_NL', 'pl_PL', 'pt_BR'])(

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { refusedSyntax } from '../../scripts/build/refusedSyntax.ts';
-import { ALL_FUNCTIONS } from '../../shared/functions/allFunctions.ts';
+import { refusedSyntax } from '../../../scripts/build/refusedSyntax.ts';
+import { ALL_FUNCTIONS } from '../../../shared/functions/allFunctions.ts';
 
 let code = '';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { defineFunction } from '../../shared/functions/defineFunction.ts';
-import { runFunction } from '../../src/functions/runFunction.ts';
+import { defineFunction } from '../../../shared/functions/defineFunction.ts';
+import { runFunction } from '../../../src/functions/runFunction.ts';
 
 /** A made-up declaration that shows every kind of parameter. */
 const BLOCK = defineFunction({

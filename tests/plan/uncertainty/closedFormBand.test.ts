@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { indexBook } from '../../shared/book/bookIndex.ts';
-import { findOrder } from '../../shared/plan/facts/findOrder.ts';
-import { sampledFigures } from '../../shared/plan/uncertainty/sampledFigures.ts';
-import { band } from '../../shared/uncertainty/band.ts';
-import { DEMO, demoBook, withChange } from '../book/demoBook.ts';
-import { moldHeatUp } from '../heat/moldHeatUp.ts';
-import { pseudoRandom } from './pseudoRandom.ts';
+import { indexBook } from '../../../shared/book/bookIndex.ts';
+import { findOrder } from '../../../shared/plan/facts/findOrder.ts';
+import { sampledFigures } from '../../../shared/plan/uncertainty/sampledFigures.ts';
+import { band } from '../../../shared/uncertainty/band.ts';
+import { DEMO, demoBook, withChange } from '../../book/demoBook.ts';
+import { moldHeatUp } from '../../heat/moldHeatUp.ts';
+import { pseudoRandom } from '../../uncertainty/pseudoRandom.ts';
 
 const INCH = 0.0254;
 const GRIDDLE = { contactConductance: undefined, kind: 'thin griddle' } as const;

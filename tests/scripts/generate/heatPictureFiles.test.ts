@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { heatPictureFiles } from '../../scripts/generate/heatPictureFiles.ts';
+import { heatPictureFiles } from '../../../scripts/generate/heatPictureFiles.ts';
 
 test('the pictures of the docs stand alone, and come out the same each time', () => {
   const pictures = heatPictureFiles();

@@ -1,16 +1,12 @@
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { buildTestAddOn, openTestBook, type TestBook } from '../openTestBook.ts';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { filledBook } from '../../filledBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 /** A build or a first set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const openBook = testBooks();
 let book: TestBook;
-
-beforeAll(async () => {
-  addOn = await buildTestAddOn();
-}, PATIENCE);
-afterAll(() => addOn.remove());
 
 /** Label, shown value and unit of the rows that fill themselves. */
 async function figures() {
@@ -23,8 +19,7 @@ async function figures() {
 
 describe('the rows of Shop that fill themselves', () => {
   beforeEach(async () => {
-    book = await openTestBook(addOn.dist);
-    await book.menu('setUpWorkbook');
+    book = await openBook({ copyOf: await filledBook('layout') });
   }, PATIENCE);
   afterEach(() => book.host.close());
 

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../shared/book/column.ts';
-import { currentLogRows } from '../../shared/book/currentLogRows.ts';
-import { typedCells } from '../../shared/book/layout/typedCells.ts';
-import { type TypedRow, typedRecords } from '../../shared/book/layout/typedRow.ts';
-import { findColumns } from '../../shared/book/reading/findColumns.ts';
-import { headingOf } from '../../shared/book/reading/headingOf.ts';
-import { readTable } from '../../shared/book/reading/readTable.ts';
-import { DEFECT_KEYS } from '../../shared/book/tables/pourLog.ts';
-import { TABLES, type TableKey } from '../../shared/book/tables.ts';
-import { demoRows, demoSettings } from '../../templates/demoShop/demoShop.ts';
+import type { Table } from '../../../shared/book/column.ts';
+import { currentLogRows } from '../../../shared/book/currentLogRows.ts';
+import { typedCells } from '../../../shared/book/layout/typedCells.ts';
+import { type TypedRow, typedRecords } from '../../../shared/book/layout/typedRow.ts';
+import { findColumns } from '../../../shared/book/reading/findColumns.ts';
+import { headingOf } from '../../../shared/book/reading/headingOf.ts';
+import { readTable } from '../../../shared/book/reading/readTable.ts';
+import { DEFECT_KEYS } from '../../../shared/book/tables/pourLog.ts';
+import { TABLES, type TableKey } from '../../../shared/book/tables.ts';
+import { demoRows, demoSettings } from '../../../templates/demoShop/demoShop.ts';
 
 const rows = demoRows();
 const keys = Object.keys(TABLES) as TableKey[]; // keys of the one list of tables

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { refusedSyntax } from '../../scripts/build/refusedSyntax.ts';
+import { refusedSyntax } from '../../../scripts/build/refusedSyntax.ts';
 
 test.each([
   'var a = { window: 1 }; a.window; var b = { crypto() { return 1; } }; typeof fetch;',

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { defineSpill } from '../../shared/functions/defineSpill.ts';
-import type { CellArgument } from '../../src/functions/cellArgument.ts';
-import { runFunction } from '../../src/functions/runFunction.ts';
+import { defineSpill } from '../../../shared/functions/defineSpill.ts';
+import type { CellArgument } from '../../../src/functions/cellArgument.ts';
+import { runFunction } from '../../../src/functions/runFunction.ts';
 
 /** A made-up declaration that shows every kind of list. */
 const STAIRS = defineSpill({

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { qualityPictureFiles } from '../../scripts/generate/qualityPictureFiles.ts';
+import { qualityPictureFiles } from '../../../scripts/generate/qualityPictureFiles.ts';
 
 test('the pictures of the control chart and the yield curve stand alone, and come out the same each time', () => {
   const pictures = qualityPictureFiles();

@@ -1,20 +1,16 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { MONEY_TABLES, readBook } from '../../shared/book/book.ts';
-import { indexCosts } from '../../shared/money/cost/costIndex.ts';
-import { planMoney } from '../../shared/money/planMoney.ts';
-import { demoMoneyBook } from '../money/stock/demoMoneyBook.ts';
-import { buildTestAddOn, openTestBook, type TestBook } from './openTestBook.ts';
+import { afterEach, describe, expect, test } from 'vitest';
+import { indexCosts } from '../../../shared/money/cost/costIndex.ts';
+import { planMoney } from '../../../shared/money/planMoney.ts';
+import { filledBook } from '../../filledBook.ts';
+import { demoMoneyBook } from '../../money/stock/demoMoneyBook.ts';
+import { type TestBook, testBooks } from './openTestBook.ts';
 
 /** A build or a set-up on a busy machine [ms]. */
 const PATIENCE = 60_000;
 
-let addOn: Awaited<ReturnType<typeof buildTestAddOn>>;
+const openBook = testBooks();
 let book: TestBook;
 
-beforeAll(async () => {
-  addOn = await buildTestAddOn();
-}, PATIENCE);
-afterAll(() => addOn.remove());
 afterEach(() => book.host.close());
 
 /** A sheet as it shows, heading row first. */
@@ -35,7 +31,7 @@ describe('money in the workbook', () => {
   test(
     'the demo shop shows cost, price and margin of every order as the engine has them',
     async () => {
-      book = await openTestBook(addOn.dist);
+      book = await openBook();
       await book.menu('fillDemoShop');
       await book.host.settled();
       const index = indexCosts(demoMoneyBook());
@@ -60,9 +56,7 @@ describe('money in the workbook', () => {
   test(
     'units of prices in Shop follow its currency, and so does the cost',
     async () => {
-      book = await openTestBook(addOn.dist);
-      await book.menu('fillDemoShop');
-      await book.host.settled();
+      book = await openBook({ copyOf: await filledBook() });
       const units = async () => {
         const shop = await cells('Shop');
         const unitOf = (label: string) => shop.find(([one]) => one === label)?.[2];
@@ -87,9 +81,7 @@ describe('money in the workbook', () => {
   test(
     'an older book gains settings, columns and sheet; what stood there stays and goes on filling itself',
     async () => {
-      book = await openTestBook(addOn.dist);
-      await book.menu('fillDemoShop');
-      await book.host.settled();
+      book = await openBook({ copyOf: await filledBook() });
       // The layout before there was money: 15 typed columns, seven computed ones, no Supplies, 43 settings.
       await book.run(`
       book.deleteSheet(book.getSheetByName('Supplies'));
@@ -116,29 +108,4 @@ describe('money in the workbook', () => {
     },
     PATIENCE,
   );
-});
-
-describe('readBook', () => {
-  test('a book without supplies and moves has none, and nothing to mend', () => {
-    const none = { shop: [], orders: [], molds: [], patterns: [], doses: [], materials: [] };
-    const cells = { ...none, plates: [], pourLog: [], supplies: [], stockMoves: [] };
-    const { supplies, stockMoves, problems } = readBook(MONEY_TABLES, cells);
-    expect([supplies, stockMoves]).toEqual([[], []]);
-    expect(problems.filter(({ sheet }) => ['Supplies', 'Stock moves'].includes(sheet))).toEqual([]);
-    const typo = readBook(MONEY_TABLES, {
-      ...cells,
-      supplies: [
-        ['Material', 'Amount', 'Per', 'Mold', 'Notes'],
-        ['Bag', 0, 'box', '', ''],
-      ],
-    });
-    expect(
-      typo.problems
-        .filter(({ sheet }) => sheet === 'Supplies')
-        .map(({ row, heading }) => [row, heading]),
-    ).toEqual([
-      [2, 'Amount'],
-      [2, 'Per'],
-    ]);
-  });
 });

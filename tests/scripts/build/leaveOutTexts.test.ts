@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { withoutProperties } from '../../scripts/build/leaveOutTexts.ts';
+import { withoutProperties } from '../../../scripts/build/leaveOutTexts.ts';
 
 const KEYS = new Set(['about', 'notes']);
 

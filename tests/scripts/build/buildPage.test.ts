@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { buildPage, holdsTemplate } from '../../scripts/build/buildPage.ts';
+import { buildPage, holdsTemplate } from '../../../scripts/build/buildPage.ts';
 
 test('a page keeps what stands in a template literal and looks like a comment, and has no such literal', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'poursmith-page-'));

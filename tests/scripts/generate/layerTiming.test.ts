@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { layerTiming } from '../../scripts/generate/layerTiming.ts';
-import { closedFormError, errorText, largest, timeText } from '../../scripts/generate/timeText.ts';
+import { layerTiming } from '../../../scripts/generate/layerTiming.ts';
+import {
+  closedFormError,
+  errorText,
+  largest,
+  timeText,
+} from '../../../scripts/generate/timeText.ts';
 
 function seconds(solved: number, closed: number) {
   return {
